@@ -1,0 +1,2 @@
+/** Cards, batches, records, exports and imports. */
+package culm.bench;

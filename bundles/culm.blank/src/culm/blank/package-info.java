@@ -1,0 +1,2 @@
+/** A blank and its assessment. */
+package culm.blank;

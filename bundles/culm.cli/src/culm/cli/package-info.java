@@ -1,0 +1,2 @@
+/** The headless application. */
+package culm.cli;

@@ -1,0 +1,2 @@
+/** The bridge from model to blank. */
+package culm.design;

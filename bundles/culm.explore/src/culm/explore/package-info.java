@@ -1,0 +1,2 @@
+/** Variants, sensitivities, tolerance runs, best choice. */
+package culm.explore;

@@ -1,0 +1,2 @@
+/** The extension points and their readers. */
+package culm.extensions;

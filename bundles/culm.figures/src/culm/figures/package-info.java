@@ -1,0 +1,2 @@
+/** Drawings as data, SVG, PDF and PNG. */
+package culm.figures;

@@ -1,0 +1,2 @@
+/** What a blank is made of, computed. */
+package culm.geometry;

@@ -1,0 +1,2 @@
+/** Designs, parts, batches and records. */
+package culm.model;

@@ -1,0 +1,2 @@
+/** Editors, views, perspective, theme. */
+package culm.workbench;
