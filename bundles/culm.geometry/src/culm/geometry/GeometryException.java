@@ -1,0 +1,26 @@
+package culm.geometry;
+
+/**
+ * A geometry that cannot exist, told in one sentence for the person at the bench.
+ * {@link #path()} names the input that has to change ({@code staple.wall}), or is empty when no single one does.
+ */
+public final class GeometryException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+    private final String path;
+
+    /** @param path input path, may be empty; @param sentence one clear sentence */
+    public GeometryException(String path, String sentence) {
+        super(sentence);
+        this.path = path;
+    }
+
+    /** Input path such as {@code gouge.middle}; empty when no single input is at fault. */
+    public String path() {
+        return path;
+    }
+
+    /** The same refusal, its path put behind a part's prefix unless it already has one. */
+    public GeometryException under(String prefix) {
+        return path.contains(".") ? this : new GeometryException(path.isEmpty() ? prefix : prefix + "." + path, getMessage());
+    }
+}

@@ -1,0 +1,21 @@
+package culm.geometry.gouge;
+
+import java.util.stream.DoubleStream;
+
+/** Thickness linear between two sections: (1 - u) first + u second, 0 &lt;= u &lt;= 1. */
+record BlendedGouge(GougeSection first, GougeSection second, double u) implements GougeSection {
+    @Override
+    public double thickness(double phi) {
+        return (1 - u) * first.thickness(phi) + u * second.thickness(phi);
+    }
+
+    @Override
+    public double[] breaks() {
+        return DoubleStream.concat(DoubleStream.of(first.breaks()), DoubleStream.of(second.breaks())).sorted().distinct().toArray();
+    }
+
+    @Override
+    public double integral(double phi) {
+        return (1 - u) * first.integral(phi) + u * second.integral(phi);
+    }
+}

@@ -1,0 +1,56 @@
+package culm.geometry.section;
+
+import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
+
+import culm.geometry.GeometryException;
+
+/**
+ * An ellipse with semi-axes a along x and b along y, mm, both positive; either may be the longer one.
+ * <p>h = sqrt(a^2 cos^2 psi + b^2 sin^2 psi); radius of curvature a^2 b^2 / h^3. Perimeter 4 A E(m), m = 1 - B^2/A^2 with A the
+ * longer one (NIST DLMF 19.9.9; the argument is the parameter m = k^2, not the modulus), exact to a few ulps; area pi a b.
+ */
+public record Ellipse(double a, double b) implements Section {
+    /** @throws GeometryException when an axis is not a positive number */
+    public Ellipse {
+        if (!(a > 0 && b > 0 && Double.isFinite(a) && Double.isFinite(b))) {
+            throw new GeometryException("", "An oval needs two positive axes, not " + 2 * a + " and " + 2 * b + " mm.");
+        }
+    }
+
+    @Override
+    public double support(double psi) {
+        double x = a * Math.cos(psi);
+        double y = b * Math.sin(psi);
+        return Math.sqrt(x * x + y * y);
+    }
+
+    @Override
+    public double supportSlope(double psi) {
+        return (b * b - a * a) * Math.sin(psi) * Math.cos(psi) / support(psi);
+    }
+
+    @Override
+    public double curvatureRadius(double psi) {
+        double h = support(psi);
+        double ab = a * b;
+        return ab / h * (ab / h) / h;
+    }
+
+    @Override
+    public double perimeter() {
+        double longer = Math.max(a, b);
+        double ratio = Math.min(a, b) / longer;
+        return 4 * longer * LegendreEllipticIntegral.bigE((1 - ratio) * (1 + ratio));
+    }
+
+    @Override
+    public double area() {
+        return Math.PI * a * b;
+    }
+
+    @Override
+    public double smallestRadius() {
+        double shorter = Math.min(a, b);
+        return shorter * shorter / Math.max(a, b);
+    }
+}

@@ -1,0 +1,51 @@
+package culm.geometry.shape;
+
+import java.util.Locale;
+
+import culm.geometry.GeometryException;
+import culm.geometry.gouge.GougeSection;
+import culm.geometry.numeric.Roots;
+
+/**
+ * The angles at which a blade ends: {@code outer} on the bark, {@code inner} on the inside. The corner that meets first counts:
+ * {@link #meeting()}. Radians.
+ */
+public record Edge(double outer, double inner) {
+    /** The larger of both angles. */
+    public double meeting() {
+        return Math.max(outer, inner);
+    }
+
+    /** Bark half-angle of a width W on radius R: asin(W/2R) for a chord, W/(2R) for an arc. @throws GeometryException when the cane is wider than the tube */
+    public static double barkAngle(double width, WidthMeasure measure, double tubeRadius) {
+        double ratio = width / (2 * tubeRadius);
+        if (measure == WidthMeasure.CHORD ? ratio > 1 : ratio > Math.PI / 2) {
+            throw new GeometryException("", String.format(Locale.ROOT, "A width of %.2f mm does not fit on a tube of %.2f mm.", width, 2 * tubeRadius));
+        }
+        return measure == WidthMeasure.CHORD ? Math.asin(ratio) : ratio;
+    }
+
+    /** The edge of a blade cut square to the chord: (R - t(phi_in)) sin phi_in = R sin phi_out. */
+    public static Edge square(double outer, GougeSection gouge, double tubeRadius) {
+        return new Edge(outer, innerAngle(tubeRadius * Math.sin(outer), gouge, tubeRadius, outer));
+    }
+
+    /** The edge whose inside half-width was measured: (R - t(phi_in)) sin phi_in = W_in/2. */
+    public static Edge twoWidths(double outer, double insideWidth, GougeSection gouge, double tubeRadius) {
+        return new Edge(outer, innerAngle(insideWidth / 2, gouge, tubeRadius, 0));
+    }
+
+    private static double innerAngle(double half, GougeSection gouge, double radius, double from) {
+        double a = from;
+        int steps = 32;
+        for (int i = 1; i <= steps; i++) {
+            double b = from + (Math.PI / 2 - from) * i / steps;
+            if ((radius - gouge.thickness(b)) * Math.sin(b) >= half) {
+                return Roots.between(phi -> (radius - gouge.thickness(phi)) * Math.sin(phi) - half, a, b);
+            }
+            a = b;
+        }
+        throw new GeometryException("", String.format(Locale.ROOT,
+                "The inside of a tube of %.2f mm is too narrow for a blade %.2f mm wide with square edges.", 2 * radius, 2 * half));
+    }
+}

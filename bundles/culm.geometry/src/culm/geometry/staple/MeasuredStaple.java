@@ -1,0 +1,96 @@
+package culm.geometry.staple;
+
+import java.util.Arrays;
+import java.util.List;
+
+import culm.geometry.GeometryException;
+import culm.geometry.numeric.Pchip;
+import culm.geometry.profile.Parameter;
+import culm.geometry.profile.Rows;
+import culm.geometry.profile.Table;
+import culm.geometry.profile.TableParameter;
+import culm.geometry.profile.Values;
+import culm.geometry.section.Ellipse;
+import culm.geometry.section.Section;
+
+/**
+ * A staple measured at several heights: rows (z, wide axis, narrow axis), monotone cubic between them, elliptical sections.
+ * The first row is at the bottom, the last at the top. On a staple of another length the rows keep their distance from the top;
+ * only the first one stays at the bottom.
+ */
+public final class MeasuredStaple implements StapleType {
+    private static final String PLACES = "places";
+    private static final TableParameter TABLE = new TableParameter(PLACES, "measured places", List.of(
+            Parameter.length("height", "height", 0, 100, 0, 0.1, true, "From the bottom of the staple."),
+            Parameter.length("wide", "wide", 0.5, 20, 4, 0.05, true, "Outside across the wide axis."),
+            Parameter.length("narrow", "narrow", 0.2, 20, 3, 0.05, true, "Outside across the narrow axis.")), 2,
+            Table.of(new double[] {0, 5.40, 5.40}, new double[] {47, 3.38, 2.09}),
+            "Outside axes at several heights, the first at the bottom, the last at the top.");
+
+    @Override
+    public String id() {
+        return "culm.staple.measured";
+    }
+
+    @Override
+    public String name() {
+        return "measured places";
+    }
+
+    @Override
+    public String help() {
+        return "The outside measured across both axes at two or more heights.";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        return List.of();
+    }
+
+    @Override
+    public List<TableParameter> tables() {
+        return List.of(TABLE);
+    }
+
+    @Override
+    public List<GeometryException> check(Values values) {
+        double first = values.table(PLACES).cell(0, 0);
+        return first == 0 ? List.of()
+                : List.of(new GeometryException(Rows.path(PLACES, 0, "height"), "The first row has to be at the bottom, height 0, not " + first + "."));
+    }
+
+    @Override
+    public StapleOutside outside(Values values, double length) {
+        Table rows = values.table(PLACES);
+        double[] z = rows.column(0);
+        double shift = length - z[z.length - 1];
+        for (int i = 1; i < z.length; i++) {
+            z[i] += shift;
+        }
+        z[z.length - 1] = length;
+        if (z[1] <= 0) {
+            throw new GeometryException(PLACES, "On a staple of " + length + " mm the second measured place would lie below the bottom.");
+        }
+        return new Outside(length, new Pchip(z, rows.column(1)), new Pchip(z, rows.column(2)));
+    }
+
+    @Override
+    public Values topScaled(Values values, double k) {
+        Table rows = values.table(PLACES);
+        int last = rows.rows() - 1;
+        return values.with(PLACES, rows.with(last, 1, k * rows.cell(last, 1)).with(last, 2, k * rows.cell(last, 2)));
+    }
+
+    private record Outside(double length, Pchip wide, Pchip narrow) implements StapleOutside {
+        @Override
+        public Section section(double z) {
+            return new Ellipse(wide.value(z) / 2, narrow.value(z) / 2);
+        }
+
+        @Override
+        public double[] breaks() {
+            double[] z = wide.places();
+            return Arrays.copyOfRange(z, 1, z.length - 1);
+        }
+    }
+}
