@@ -21,6 +21,6 @@ public final class GeometryException extends IllegalArgumentException {
 
     /** The same refusal, its path put behind a part's prefix unless it already has one. */
     public GeometryException under(String prefix) {
-        return path.contains(".") ? this : new GeometryException(path.isEmpty() ? prefix : prefix + "." + path, getMessage());
+        return path.startsWith(prefix + ".") ? this : new GeometryException(path.isEmpty() ? prefix : prefix + "." + path, getMessage());
     }
 }

@@ -1,0 +1,55 @@
+package culm.blank;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+import culm.geometry.GeometryException;
+
+/**
+ * A fit to a blank that worked: the one length delta, added to half of the blade's width, with which the model meets the turns left that
+ * were seen. It stands for all that was not measured (swelling, compression, a bias of the widths) together; it cannot tell them apart.
+ *
+ * @param worked       the blank as tied, without a fit of its own
+ * @param turnsLeft    turns left that were seen when the sides closed
+ * @param readingError give or take of that reading, turns (half a turn unless said otherwise)
+ * @param delta        the fitted length, mm
+ */
+public record Fit(Blank worked, double turnsLeft, double readingError, double delta) {
+    /** Usual give or take of a count of turns. */
+    public static final double HALF_A_TURN = 0.5;
+
+    /**
+     * Fits delta: at the height seen, z = top of the wrap - turns times pitch, half of what the model leaves open there.
+     * @throws GeometryException when that height is not on the overlap, or the model would close elsewhere with this delta
+     */
+    public static Fit to(Blank worked, double turnsLeft, double readingError) {
+        Blank bare = worked.edit().fit(null).clear(Inputs.DELTA).build();
+        double seen = seen(bare, turnsLeft);
+        Closing before = ClosingFinder.find(bare);
+        if (before.problem().isPresent()) {
+            throw new GeometryException(before.path(), before.problem().get());
+        }
+        double end = before.course().get(0).z();
+        if (!(seen > end && seen <= bare.number(Inputs.STAPLE_LENGTH))) {
+            throw new GeometryException(Inputs.WRAP_TOP, String.format(Locale.ROOT,
+                    "%.1f turns left put the closing at %.1f mm, which is not on the cane between %.1f mm and the staple's top.", turnsLeft, seen, end));
+        }
+        double delta = new Seam(bare).open(seen) / 2;
+        OptionalDouble reached = ClosingFinder.find(bare.with(Inputs.DELTA, delta - 1e-13)).at();
+        OptionalDouble also = ClosingFinder.find(bare.with(Inputs.DELTA, delta + 1e-13)).at();
+        if (!near(reached, seen) && !near(also, seen)) {
+            throw new GeometryException("shape", String.format(Locale.ROOT,
+                    "With these parts the sides cannot close at %.1f mm and stay closed to the staple's top.", seen));
+        }
+        return new Fit(bare, turnsLeft, readingError, delta);
+    }
+
+    private static boolean near(OptionalDouble at, double seen) {
+        return at.isPresent() && Math.abs(at.getAsDouble() - seen) < 1e-6;
+    }
+
+    /** Height at which the sides were seen to close. */
+    static double seen(Blank worked, double turnsLeft) {
+        return worked.number(Inputs.WRAP_TOP) - turnsLeft * worked.number(Inputs.THREAD_PITCH);
+    }
+}

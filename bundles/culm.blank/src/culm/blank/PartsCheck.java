@@ -1,0 +1,104 @@
+package culm.blank;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import culm.geometry.GeometryException;
+import culm.geometry.gouge.Gouge;
+import culm.geometry.gouge.GougeSection;
+import culm.geometry.profile.ProfileType;
+import culm.geometry.profile.Rows;
+import culm.geometry.profile.Table;
+import culm.geometry.profile.Values;
+import culm.geometry.numeric.Pchip;
+import culm.geometry.shape.EdgeKind;
+import culm.geometry.shape.MeasuredShape;
+import culm.geometry.shape.PchipWidth;
+import culm.geometry.shape.ShapeWidth;
+import culm.geometry.staple.Staple;
+import culm.geometry.staple.StapleOutside;
+
+/** Checks every number of a blank against its description and builds the geometry of the parts; refuses with the full path. */
+final class PartsCheck {
+    private PartsCheck() {
+    }
+
+    static Parts build(Blank blank) {
+        Inputs.all().forEach((path, described) -> {
+            double value = blank.number(path);
+            if (!Double.isNaN(value) || blank.numbers().containsKey(path)) {
+                described.refuse(value).ifPresent(why -> {
+                    throw new GeometryException(path, sentence(why));
+                });
+            }
+        });
+        double length = blank.number(Inputs.STAPLE_LENGTH);
+        double radius = blank.number(Inputs.TUBE) / 2;
+        double folded = blank.number(Inputs.FOLDED_LENGTH);
+        checked("staple", blank.staple());
+        checked("gouge", blank.gouge());
+        blank.gougeEnd().ifPresent(end -> checked("gougeEnd", end));
+        checked("shape", blank.shape());
+        StapleOutside outside = under("staple", () -> blank.staple().type().outside(topMeasured(blank, length), length));
+        Staple staple = under("staple", () -> new Staple(outside, blank.number(Inputs.WALL)));
+        GougeSection fold = under("gouge", () -> blank.gouge().type().section(blank.gouge().values(), radius));
+        GougeSection end = blank.gougeEnd().map(e -> under("gougeEnd", () -> e.type().section(e.values(), radius))).orElse(null);
+        ShapeWidth width = under("shape", () -> blank.shape().type().width(blank.shape().values(), folded));
+        return new Parts(staple, new Gouge(radius, fold, end, folded), width, inside(blank), folded);
+    }
+
+    /** A perimeter measured with thread scales the top's axes: P = sqrt((l/n)^2 - d^2) - pi d. */
+    private static Values topMeasured(Blank blank, double length) {
+        Values values = blank.staple().values();
+        double turns = blank.number(Inputs.CHECK_TURNS);
+        double thread = blank.number(Inputs.CHECK_THREAD);
+        double unwound = blank.number(Inputs.CHECK_LENGTH);
+        if (Double.isNaN(turns) && Double.isNaN(thread) && Double.isNaN(unwound)) {
+            return values;
+        }
+        if (Double.isNaN(turns + thread + unwound)) {
+            throw new GeometryException(Inputs.CHECK_LENGTH, "A perimeter measured with thread needs the turns, the thin thread's diameter and its unwound length.");
+        }
+        double measured = Math.sqrt(Math.max(0, unwound / turns * (unwound / turns) - thread * thread)) - Math.PI * thread;
+        double computed = blank.staple().type().outside(values, length).section(length).perimeter();
+        double k = measured / computed;
+        if (!(k > 0.7 && k < 1.4)) {
+            throw new GeometryException(Inputs.CHECK_LENGTH, String.format(java.util.Locale.ROOT,
+                    "The thread says the staple's top measures %.2f mm around, its two axes say %.2f mm; one of them is wrong.", measured, computed));
+        }
+        return blank.staple().type().topScaled(values, k);
+    }
+
+    private static Optional<ShapeWidth> inside(Blank blank) {
+        if (blank.cut().edges() != EdgeKind.TWO_WIDTHS) {
+            return Optional.empty();
+        }
+        Table rows = blank.insideWidths().orElseThrow(
+                () -> new GeometryException("inside.places", "Edges measured by two widths need the inside widths as well."));
+        refuse("inside", Rows.problems(MeasuredShape.TABLE, rows));
+        return Optional.of(new PchipWidth(new Pchip(rows.column(0), rows.column(1))));
+    }
+
+    private static <T extends ProfileType> void checked(String part, Profile<T> profile) {
+        refuse(part, profile.type().problems(profile.values()));
+    }
+
+    private static void refuse(String part, List<GeometryException> problems) {
+        if (!problems.isEmpty()) {
+            throw problems.get(0).under(part);
+        }
+    }
+
+    private static String sentence(String why) {
+        return Character.toUpperCase(why.charAt(0)) + why.substring(1);
+    }
+
+    private static <R> R under(String part, Supplier<R> build) {
+        try {
+            return build.get();
+        } catch (GeometryException e) {
+            throw e.under(part);
+        }
+    }
+}

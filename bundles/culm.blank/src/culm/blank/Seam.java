@@ -1,0 +1,121 @@
+package culm.blank;
+
+import java.util.Locale;
+
+import culm.geometry.GeometryException;
+import culm.geometry.gouge.Gouge;
+import culm.geometry.gouge.GougeSection;
+import culm.geometry.section.Section;
+import culm.geometry.shape.Edge;
+import culm.geometry.shape.EdgeKind;
+import culm.geometry.shape.ShapeWidth;
+
+/**
+ * Both sides of a blank at one height: the half-width needed to go around, M(z), the half-width the cane has there, m(L - z), and how
+ * far the sides are open, G(z) = 2 (M - m); negative when pinched. z from the bottom of the staple, mm, on [0, staple length].
+ */
+public final class Seam {
+    private static final int INSIDE_SAMPLES = 12;
+    private final Parts parts;
+    private final Cut cut;
+    private final double tieLength;
+    private final double delta;
+    private final double shapeGrowth;
+    private final double gougeWidthGrowth;
+    private final double thicknessGrowth;
+
+    /** @throws GeometryException when the parts cannot be built */
+    public Seam(Blank blank) {
+        parts = blank.parts();
+        cut = blank.cut();
+        tieLength = blank.number(Inputs.TIE_LENGTH);
+        delta = blank.number(Inputs.DELTA);
+        double wider = 1 + blank.number(Inputs.SWELL_WIDTH);
+        shapeGrowth = cut.shapeDry() ? wider : 1;
+        gougeWidthGrowth = cut.gougeDry() ? wider : 1;
+        thicknessGrowth = (cut.gougeDry() ? 1 + blank.number(Inputs.SWELL_THICKNESS) : 1) * (1 - blank.number(Inputs.COMPRESSION));
+    }
+
+    /** Half-width needed on the mid-surface at height z, M(z) = mu(pi/2), mm. */
+    public double needed(double z) {
+        GougeSection gouge = parts.gouge().at(tieLength - z);
+        return needed(parts.staple().outside(z), gouge);
+    }
+
+    private double needed(Section outside, GougeSection gouge) {
+        Gouge cane = parts.gouge();
+        double phi = new CaneBend(outside, gouge, cane.tubeRadius(), gougeWidthGrowth, thicknessGrowth).seam();
+        return gougeWidthGrowth * cane.midSurface(gouge, phi);
+    }
+
+    /**
+     * Half-width the cane has on the mid-surface at height z, m(L - z), with swelling and the fitted length, mm.
+     * @throws GeometryException when the cane is wider than the tube allows there, or has no thickness left at its edge
+     * @throws IllegalArgumentException where the widths do not reach
+     */
+    public double given(double z) {
+        double s = tieLength - z;
+        GougeSection gouge = parts.gouge().at(s);
+        double phi = edge(s, gouge).meeting();
+        requireThickness(gouge, phi, s);
+        return shapeGrowth * parts.gouge().midSurface(gouge, phi) + delta;
+    }
+
+    /** How far the sides are open at height z, at each seam of a straight blank, mm; negative when pinched. */
+    public double open(double z) {
+        return 2 * (needed(z) - given(z));
+    }
+
+    /** The edge of the blade at the distance s from the fold, as measured. */
+    public Edge edge(double s) {
+        return edge(s, parts.gouge().at(s));
+    }
+
+    /** Outer perimeter of the cane at height z, 8 M - P, mm; below the end of the cane that of the staple. */
+    public double outerPerimeter(double z) {
+        double staple = parts.staple().outside(z).perimeter();
+        return z < tieLength - parts.foldedLength() ? staple : 8 * needed(z) - staple;
+    }
+
+    /** Tie length, mm. */
+    public double tieLength() {
+        return tieLength;
+    }
+
+    /** The parts it was made from. */
+    public Parts parts() {
+        return parts;
+    }
+
+    /** Growth of thickness from as measured to as tied: swelling and what the thread takes. */
+    public double thicknessGrowth() {
+        return thicknessGrowth;
+    }
+
+    private Edge edge(double s, GougeSection gouge) {
+        double radius = parts.gouge().tubeRadius();
+        try {
+            double outer = Edge.barkAngle(parts.width().at(s), cut.measure(), radius);
+            if (cut.edges() == EdgeKind.RADIAL) {
+                return new Edge(outer, outer);
+            }
+            if (cut.edges() == EdgeKind.SQUARE) {
+                return Edge.square(outer, gouge, radius);
+            }
+            ShapeWidth inside = parts.inside().orElseThrow();
+            return Edge.twoWidths(outer, inside.at(s), gouge, radius);
+        } catch (GeometryException e) {
+            throw new GeometryException("shape", String.format(Locale.ROOT, "%s (%.1f mm from the fold)", e.getMessage(), s));
+        }
+    }
+
+    private static void requireThickness(GougeSection gouge, double phi, double s) {
+        for (int i = 0; i <= INSIDE_SAMPLES; i++) {
+            double t = gouge.thickness(phi * i / INSIDE_SAMPLES);
+            if (!(t > 0)) {
+                throw new GeometryException("gouge", String.format(Locale.ROOT,
+                        "The gouge leaves no cane inside the blade: %.2f mm of thickness, %.1f mm from the fold.", t, s));
+            }
+        }
+    }
+}
