@@ -1,0 +1,160 @@
+package culm.model.files;
+
+import culm.model.problem.FileProblem;
+import culm.model.problem.FileProblem.Kind;
+import culm.model.problem.FileProblemException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+
+/**
+ * Writes files so that at every moment the old or the new one is there, whole: beside it, flushed to the disk, then
+ * moved over it in one step. The file before is kept as one backup, {@code name.bak}.
+ */
+public final class SafeFile {
+	/** What the name of the backup ends in. */
+	public static final String BACKUP = ".bak";
+	/** What the names of half-written files end in. */
+	public static final String HALF_WRITTEN = ".part-tmp";
+
+	private SafeFile() {
+	}
+
+	/**
+	 * Whether a file is one that saving leaves behind, and not a file of the studio.
+	 *
+	 * @param name a file's name
+	 * @return true for backups and half-written files
+	 */
+	public static boolean isAside(String name) {
+		return name.endsWith(BACKUP) || name.endsWith(HALF_WRITTEN);
+	}
+
+	/**
+	 * What a file holds now.
+	 *
+	 * @param path the file
+	 * @return its stamp, or empty when there is no such file
+	 * @throws FileProblemException when it cannot be read
+	 */
+	public static Optional<ContentStamp> stamp(Path path) throws FileProblemException {
+		try {
+			return Optional.of(ContentStamp.of(Files.readAllBytes(path)));
+		} catch (NoSuchFileException e) {
+			return Optional.empty();
+		} catch (IOException e) {
+			throw failed(path, "it cannot be read", e);
+		}
+	}
+
+	/**
+	 * Writes a file. Does nothing when it holds just this already.
+	 *
+	 * @param path the file; its folder must exist
+	 * @param content what it shall hold
+	 * @param expected what it must still hold, or empty when it must not exist yet
+	 * @return the stamp of the content
+	 * @throws FileProblemException when it has changed on disk since, or cannot be written; the old file is then intact
+	 */
+	public static ContentStamp replace(Path path, byte[] content, Optional<ContentStamp> expected)
+			throws FileProblemException {
+		Optional<ContentStamp> now = stamp(path);
+		if (!now.equals(expected)) {
+			throw new FileProblemException(new FileProblem(Kind.CHANGED_ON_DISK, path.toString(), 0, "",
+					now.isEmpty() ? "it is no longer there; nothing was saved"
+							: expected.isEmpty() ? "there is a file of this name already; nothing was saved"
+									: "it was changed by someone else since it was opened; nothing was saved"));
+		}
+		return write(path, content, now);
+	}
+
+	/**
+	 * Writes a file whatever it holds now; that is kept as the backup.
+	 *
+	 * @param path the file; its folder must exist
+	 * @param content what it shall hold
+	 * @return the stamp of the content
+	 * @throws FileProblemException when it cannot be written; the old file is then intact
+	 */
+	public static ContentStamp overwrite(Path path, byte[] content) throws FileProblemException {
+		return write(path, content, stamp(path));
+	}
+
+	private static ContentStamp write(Path path, byte[] content, Optional<ContentStamp> now)
+			throws FileProblemException {
+		ContentStamp stamp = ContentStamp.of(content);
+		if (now.isPresent() && now.get().equals(stamp)) {
+			return stamp;
+		}
+		try {
+			Path target = Files.isSymbolicLink(path) ? path.toRealPath() : path;
+			if (now.isPresent()) {
+				move(writeBeside(target, Files.readAllBytes(target)), target.resolveSibling(target.getFileName() + BACKUP));
+			}
+			move(writeBeside(target, content), target);
+			flushFolder(target.toAbsolutePath().getParent());
+			return stamp;
+		} catch (IOException e) {
+			throw failed(path, "it cannot be written; what was there is unchanged", e);
+		}
+	}
+
+	private static Path writeBeside(Path target, byte[] content) throws IOException {
+		Path beside = Files.createTempFile(target.toAbsolutePath().getParent(), "." + target.getFileName() + "-",
+				HALF_WRITTEN);
+		try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+			ByteBuffer buffer = ByteBuffer.wrap(content);
+			while (buffer.hasRemaining()) {
+				channel.write(buffer);
+			}
+			channel.force(true);
+			if (Files.exists(target)) {
+				keepRights(target, beside);
+			}
+			return beside;
+		} catch (IOException e) {
+			Files.deleteIfExists(beside);
+			throw e;
+		}
+	}
+
+	/** A temporary file is private; the file it replaces may have been shared. */
+	private static void keepRights(Path from, Path to) throws IOException {
+		if (Files.getFileStore(from).supportsFileAttributeView("posix")) {
+			Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+		}
+	}
+
+	private static void move(Path from, Path to) throws IOException {
+		try {
+			Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+		} catch (AtomicMoveNotSupportedException e) {
+			Files.deleteIfExists(from);
+			throw new IOException("this disk cannot replace a file in one step", e);
+		} catch (IOException e) {
+			Files.deleteIfExists(from);
+			throw e;
+		}
+	}
+
+	/** Makes the move itself last through a loss of power; folders cannot be opened on every system. */
+	private static void flushFolder(Path folder) throws IOException {
+		if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+			try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+				channel.force(true);
+			}
+		}
+	}
+
+	private static FileProblemException failed(Path path, String sentence, IOException e) {
+		return new FileProblemException(new FileProblem(Kind.NOT_ACCESSIBLE, path.toString(), 0, "",
+				sentence + " (" + FileText.reason(e) + ")"));
+	}
+}

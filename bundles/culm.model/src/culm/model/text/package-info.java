@@ -1,0 +1,2 @@
+/** Numbers, ids and rows as text. */
+package culm.model.text;
