@@ -1,0 +1,116 @@
+package culm.blank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
+
+import culm.geometry.GeometryException;
+
+/** Computes every number of a blank. A number that cannot be had is left empty and its reason recorded; nothing is thrown for a bad blank. */
+public final class Assessor {
+    private final Blank blank;
+    private final List<Trouble> troubles = new ArrayList<>();
+
+    private Assessor(Blank blank) {
+        this.blank = blank;
+    }
+
+    /** Assesses a blank. */
+    public static Assessment assess(Blank blank) {
+        return new Assessor(blank).run();
+    }
+
+    private Assessment run() {
+        double crooked = blank.number(Inputs.CROOKED);
+        Closing left = ClosingFinder.find(blank, crooked);
+        Closing right = crooked == 0 ? left : ClosingFinder.find(blank, -crooked);
+        Closing judged = crooked < 0 ? right : left;
+        judged.problem().ifPresent(why -> troubles.add(new Trouble("sidesCloseAt", judged.path(), why)));
+        double top = blank.number(Inputs.STAPLE_LENGTH);
+        double tie = blank.number(Inputs.TIE_LENGTH);
+        double wrapTop = blank.number(Inputs.WRAP_TOP);
+        double pitch = blank.number(Inputs.THREAD_PITCH);
+        double end = tie - blank.number(Inputs.FOLDED_LENGTH);
+        boolean laid = !judged.course().isEmpty();
+
+        OptionalDouble at = judged.at();
+        List<Sensitivity> slopes = List.of();
+        Optional<Band> closeBand = Optional.empty();
+        Optional<Band> turnsBand = Optional.empty();
+        OptionalDouble turns = OptionalDouble.empty();
+        OptionalDouble perTurn = OptionalDouble.empty();
+        if (at.isPresent()) {
+            double z = at.getAsDouble();
+            turns = OptionalDouble.of((wrapTop - z) / pitch);
+            slopes = judged.closedEverywhere() ? List.of() : new Slopes(blank, z).closing();
+            double half = judged.closedEverywhere() ? endOfCane() : closingHalf(z);
+            closeBand = Optional.of(cut(z, half, end, top));
+            turnsBand = Optional.of(turnsBand(turns.getAsDouble(), half, pitch, closeBand.get().open()));
+            perTurn = slopes.stream().filter(s -> s.input().path().equals(Inputs.TIE_LENGTH) && s.closing() != 0)
+                    .mapToDouble(s -> pitch / s.closing()).findFirst();
+        }
+        OptionalDouble openTop = judged.openAtTop();
+        Optional<Band> openTopBand = openTop.isPresent() ? Optional.of(Band.around(openTop.getAsDouble(), GiveOrTake.opening(blank, top))) : Optional.empty();
+        OptionalDouble openWrap = laid && wrapTop <= top && wrapTop >= end
+                ? value("openAtWrapTop", () -> new Seam(blank).open(wrapTop) + Math.abs(crooked)) : OptionalDouble.empty();
+        if (wrapTop > top) {
+            troubles.add(new Trouble("openAtWrapTop", Inputs.WRAP_TOP, "The wrap stops above the staple's top; there is nothing to measure against."));
+        }
+        OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
+        return new Assessment(blank, judged, left, right, closeBand, turns, turnsBand, openTop, openTopBand, openWrap, perTurn, on, tie - top,
+                new Heights(blank, at), thread(laid), value("boreVolume", () -> blank.parts().staple().boreVolume()), slopes, List.copyOf(troubles));
+    }
+
+    private double closingHalf(double z) {
+        return GiveOrTake.opening(blank, z) / Math.abs(new Slopes(blank, z).along());
+    }
+
+    /** Closed all along: the closing is the end of the cane, tie length minus folded length. */
+    private double endOfCane() {
+        return GiveOrTake.COVERAGE * Math.hypot(blank.tolerance(Inputs.TIE_LENGTH).standardUncertainty(),
+                blank.tolerance(Inputs.FOLDED_LENGTH).standardUncertainty());
+    }
+
+    private static Band cut(double z, double half, double end, double top) {
+        return new Band(Math.max(end, z - half), Math.min(top, z + half), half, z + half > top);
+    }
+
+    private Band turnsBand(double turns, double closingHalf, double pitch, boolean open) {
+        double wrap = GiveOrTake.COVERAGE * blank.tolerance(Inputs.WRAP_TOP).standardUncertainty();
+        double each = GiveOrTake.COVERAGE * blank.tolerance(Inputs.THREAD_PITCH).standardUncertainty();
+        double half = Math.sqrt(closingHalf * closingHalf + wrap * wrap + turns * turns * each * each) / pitch;
+        return new Band(turns - half, turns + half, half, open);
+    }
+
+    private Optional<ThreadPath> thread(boolean laid) {
+        double bottom = Heights.wrapBottom(blank);
+        double top = blank.number(Inputs.WRAP_TOP);
+        if (Double.isNaN(bottom)) {
+            troubles.add(new Trouble("thread", Inputs.WRAP_BOTTOM, "Without a cork, the bottom of the wrap has to be given to tell the thread's length."));
+            return Optional.empty();
+        }
+        if (!laid || top > blank.number(Inputs.STAPLE_LENGTH) || bottom >= top) {
+            troubles.add(new Trouble("thread", Inputs.WRAP_TOP, bottom >= top ? "The bottom of the wrap is not below its top."
+                    : "The thread's length cannot be told before cane, wrap and staple go together."));
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ThreadPath.along(new Seam(blank), bottom, top, blank.number(Inputs.THREAD_DIAMETER), blank.number(Inputs.THREAD_PITCH),
+                    blank.number(Inputs.START_TURNS)));
+        } catch (GeometryException e) {
+            troubles.add(new Trouble("thread", e.path(), e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    private OptionalDouble value(String result, DoubleSupplier compute) {
+        try {
+            return OptionalDouble.of(compute.getAsDouble());
+        } catch (GeometryException e) {
+            troubles.add(new Trouble(result, e.path(), e.getMessage()));
+            return OptionalDouble.empty();
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package culm.blank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+import culm.geometry.GeometryException;
+import culm.geometry.profile.Quantity;
+
+/**
+ * First-order slopes of G at a fixed height, by central differences (one-sided where a side is refused), and what follows for the closing
+ * by the implicit function theorem: d z_c / d x = -(dG/dx) / (dG/dz).
+ */
+final class Slopes {
+    private static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
+            Inputs.WRAP_BOTTOM, Inputs.FINISHED, Inputs.SLIPPED, Inputs.CROOKED, Inputs.THREAD_DIAMETER, Inputs.THREAD_PITCH, Inputs.START_TURNS,
+            Inputs.DELTA);
+    private final Blank blank;
+    private final double z;
+    private final double top;
+
+    Slopes(Blank blank, double z) {
+        this.blank = blank;
+        this.z = z;
+        this.top = blank.number(Inputs.STAPLE_LENGTH);
+    }
+
+    /** dG/dz at z, mm per mm. */
+    double along() {
+        double h = 1e-4;
+        double a = Math.max(0, z - h);
+        double b = Math.min(top, z + h);
+        Seam seam = new Seam(blank);
+        return (seam.open(b) - seam.open(a)) / (b - a);
+    }
+
+    /** dG/dx for every input that can matter, by path. */
+    Map<String, Double> inputs() {
+        Map<String, Double> all = new TreeMap<>();
+        for (Input input : blank.inputs()) {
+            if (!WITHOUT_EFFECT.contains(input.path())) {
+                all.put(input.path(), of(input));
+            }
+        }
+        return all;
+    }
+
+    private double of(Input input) {
+        double h = input.parameter().quantity() == Quantity.SHARE ? 1e-4 : 1e-3;
+        double up = open(input.path(), input.value() + h);
+        double down = open(input.path(), input.value() - h);
+        if (Double.isNaN(up) && Double.isNaN(down)) {
+            return 0;
+        }
+        if (Double.isNaN(up) || Double.isNaN(down)) {
+            double here = new Seam(blank).open(z);
+            return Double.isNaN(up) ? (here - down) / h : (up - here) / h;
+        }
+        return (up - down) / (2 * h);
+    }
+
+    /** NaN where the moved input is refused: a place that is fixed by definition, or the end of its range. */
+    private double open(String path, double value) {
+        try {
+            Blank moved = blank.with(path, value);
+            return new Seam(moved).open(Math.min(z, moved.number(Inputs.STAPLE_LENGTH)));
+        } catch (GeometryException refused) {
+            return Double.NaN;
+        }
+    }
+
+    /** Sensitivities of the closing at z, in the order of the bench. */
+    List<Sensitivity> closing() {
+        double along = along();
+        Map<String, Double> slopes = inputs();
+        List<Sensitivity> all = new ArrayList<>();
+        for (Input input : blank.inputs()) {
+            Double slope = slopes.get(input.path());
+            if (slope != null && slope != 0 && along != 0) {
+                all.add(new Sensitivity(input, -slope / along, slope));
+            }
+        }
+        return all;
+    }
+}

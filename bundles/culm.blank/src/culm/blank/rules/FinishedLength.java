@@ -1,0 +1,34 @@
+package culm.blank.rules;
+
+import java.util.List;
+
+import culm.blank.Assessment;
+import culm.blank.Inputs;
+import culm.blank.Limits;
+
+/** The finished reed is longer than the staple and shorter than the tie. */
+public final class FinishedLength implements Rule {
+    @Override
+    public String id() {
+        return "finishedLength";
+    }
+
+    @Override
+    public String name() {
+        return "finished length between staple top and fold";
+    }
+
+    @Override
+    public List<Finding> judge(Assessment a, Limits limits) {
+        double finished = a.blank().number(Inputs.FINISHED);
+        double top = a.blank().number(Inputs.STAPLE_LENGTH);
+        double tie = a.blank().number(Inputs.TIE_LENGTH);
+        if (Double.isNaN(finished) || finished > top && finished < tie) {
+            return List.of();
+        }
+        boolean low = finished <= top;
+        return List.of(Finding.of(id(), Severity.ERROR, "The finished length of " + Say.mm(finished) + (low ? " is not above the staple's top at " + Say.mm(top)
+                : " is not below the fold at " + Say.mm(tie)) + ".").at(Inputs.FINISHED).measured(finished).against(low ? top : tie)
+                .because("The tip is cut between the staple's top and the fold.").remedy("Give a finished length between " + Say.mm(top) + " and " + Say.mm(tie) + "."));
+    }
+}

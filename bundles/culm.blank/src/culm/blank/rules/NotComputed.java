@@ -1,0 +1,30 @@
+package culm.blank.rules;
+
+import java.util.List;
+
+import culm.blank.Assessment;
+import culm.blank.Inputs;
+import culm.blank.Limits;
+
+/** What cannot be computed is said, never left blank in silence. */
+public final class NotComputed implements Rule {
+    @Override
+    public String id() {
+        return "notComputed";
+    }
+
+    @Override
+    public String name() {
+        return "everything could be computed";
+    }
+
+    @Override
+    public List<Finding> judge(Assessment a, Limits limits) {
+        return a.troubles().stream().map(t -> Finding.of(id(), severity(t.result()), t.sentence()).at(t.path())
+                .because("Without it there is no " + t.result() + ".")).distinct().toList();
+    }
+
+    private static Severity severity(String result) {
+        return result.equals("sidesCloseAt") ? Severity.ERROR : Severity.WARNING;
+    }
+}

@@ -1,0 +1,84 @@
+package culm.blank.rules;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import culm.blank.Assessment;
+import culm.blank.Blank;
+import culm.blank.ClosingFinder;
+import culm.blank.Inputs;
+import culm.blank.Limits;
+import culm.blank.Seam;
+import culm.geometry.numeric.Roots;
+
+/** Remedies found by solving, told in tenths of a millimetre and tried before they are told. */
+final class Remedies {
+    private static final double STEP = 0.25;
+
+    private Remedies() {
+    }
+
+    /** The tie length nearest to today's that leaves the turns wanted, within the house's shortest and longest. */
+    static Optional<Fix> tieLength(Assessment a, Limits limits) {
+        Blank blank = a.blank();
+        double wanted = limits.get(Limits.TURNS_WANTED);
+        double height = blank.number(Inputs.WRAP_TOP) - wanted * blank.number(Inputs.THREAD_PITCH);
+        double from = Math.max(limits.get(Limits.TIE_SHORTEST), blank.number(Inputs.STAPLE_LENGTH) + STEP);
+        double to = limits.get(Limits.TIE_LONGEST);
+        double today = blank.number(Inputs.TIE_LENGTH);
+        double best = Double.NaN;
+        double before = Double.NaN;
+        for (double tie = from; tie <= to + 1e-9; tie += STEP) {
+            double open = open(blank, tie, height);
+            if (before * open <= 0) {
+                double root = Roots.between(t -> open(blank, t, height), tie - STEP, tie);
+                if (Double.isNaN(best) || Math.abs(root - today) < Math.abs(best - today)) {
+                    best = root;
+                }
+            }
+            before = open;
+        }
+        if (Double.isNaN(best)) {
+            return Optional.empty();
+        }
+        double told = Say.tenths(best);
+        OptionalDouble turns = turns(blank.with(Inputs.TIE_LENGTH, told));
+        if (turns.isEmpty() || turns.getAsDouble() < limits.get(Limits.TURNS_FEWEST) || turns.getAsDouble() > limits.get(Limits.TURNS_MOST)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Fix(Inputs.TIE_LENGTH, told, "Tie at " + Say.mm(told) + ": " + Say.turns(turns.getAsDouble()) + " left."));
+    }
+
+    /** The top of the wrap that leaves the turns wanted with the closing as it is, below the staple's top. */
+    static Optional<Fix> wrapTop(Assessment a, Limits limits) {
+        Blank blank = a.blank();
+        double top = blank.number(Inputs.STAPLE_LENGTH);
+        double pitch = blank.number(Inputs.THREAD_PITCH);
+        if (a.sidesCloseAt().isEmpty()) {
+            return Optional.empty();
+        }
+        double closes = a.sidesCloseAt().getAsDouble();
+        double told = Say.tenths(closes + limits.get(Limits.TURNS_WANTED) * pitch);
+        if (told > top) {
+            told = Math.floor(top * 10) / 10;
+        }
+        double turns = (told - closes) / pitch;
+        if (turns < limits.get(Limits.TURNS_FEWEST) || turns > limits.get(Limits.TURNS_MOST)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Fix(Inputs.WRAP_TOP, told, "Stop the wrap at " + Say.mm(told) + ": " + Say.turns(turns) + " left."));
+    }
+
+    private static double open(Blank blank, double tie, double height) {
+        try {
+            return new Seam(blank.with(Inputs.TIE_LENGTH, tie)).open(height) + Math.abs(blank.number(Inputs.CROOKED));
+        } catch (IllegalArgumentException outside) {
+            return Double.NaN;
+        }
+    }
+
+    private static OptionalDouble turns(Blank blank) {
+        OptionalDouble at = ClosingFinder.find(blank, Math.abs(blank.number(Inputs.CROOKED))).at();
+        return at.isEmpty() ? at : OptionalDouble.of((blank.number(Inputs.WRAP_TOP) - at.getAsDouble()) / blank.number(Inputs.THREAD_PITCH));
+    }
+}

@@ -1,0 +1,68 @@
+package culm.blank.rules;
+
+import java.util.List;
+
+import culm.blank.Assessment;
+import culm.blank.Band;
+
+/**
+ * The one sentence under a blank's name: in turns, with its give or take.
+ *
+ * @param sign     how it stands
+ * @param sentence the sentence, lower case at the start, without a full stop
+ */
+public record Verdict(Sign sign, String sentence) {
+    /** How a blank stands. */
+    public enum Sign {
+        /** Nothing wrong, and the give or take stays within the limits. */
+        FITS,
+        /** It may fit; the findings say what stands against it. */
+        MAY_FIT,
+        /** It will not work. */
+        DOES_NOT
+    }
+
+    /** The verdict on an assessment with its findings. */
+    public static Verdict of(Assessment a, List<Finding> findings) {
+        return new Verdict(sign(findings), sentence(a) + basis(a) + worst(a, findings));
+    }
+
+    private static Sign sign(List<Finding> findings) {
+        if (findings.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
+            return Sign.DOES_NOT;
+        }
+        return findings.stream().anyMatch(f -> f.severity() == Severity.WARNING) ? Sign.MAY_FIT : Sign.FITS;
+    }
+
+    private static String sentence(Assessment a) {
+        if (a.turnsLeft().isPresent()) {
+            double turns = a.turnsLeft().getAsDouble();
+            Band band = a.turnsBand().orElseThrow();
+            String take = ", give or take " + Say.tenth(band.half());
+            if (turns < 0) {
+                return "sides close " + Say.turns(-turns) + " above the wrap" + take;
+            }
+            return "sides close with " + Say.turns(turns) + " left" + take + (band.open() ? "; they may not close at all" : "");
+        }
+        if (a.openAtStapleTop().isPresent()) {
+            double half = a.openAtStapleTopBand().orElseThrow().half();
+            return "sides never close: open by " + Say.fine(a.openAtStapleTop().getAsDouble()) + " at the staple's top, give or take " + Say.fine(half);
+        }
+        return "where the sides close cannot be told";
+    }
+
+    private static String basis(Assessment a) {
+        return a.fitted() && a.turnsLeft().isPresent() ? ", from a blank that worked" : "";
+    }
+
+    /** An error that the turns do not show is named, so that no good number hides it. */
+    private static String worst(Assessment a, List<Finding> findings) {
+        return findings.stream().filter(f -> f.severity() == Severity.ERROR && !f.rule().equals("sidesOpen") && !f.rule().equals("turnsLeft"))
+                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but: " + lower(f.text()) : ": " + lower(f.text())).orElse("");
+    }
+
+    private static String lower(String text) {
+        String head = Character.toLowerCase(text.charAt(0)) + text.substring(1);
+        return head.endsWith(".") ? head.substring(0, head.length() - 1) : head;
+    }
+}
