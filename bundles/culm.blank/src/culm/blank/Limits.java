@@ -31,7 +31,7 @@ public final class Limits {
         return ALL;
     }
 
-    /** One limit. */
+    /** One limit; NaN when it is optional and was not given. */
     public double get(String id) {
         Double value = given.get(id);
         return value != null ? value : ALL.get(id).standard();
@@ -63,8 +63,8 @@ public final class Limits {
         put(all, new Parameter(TURNS_MOST, "turns left, most", Quantity.COUNT, -20, 40, 2, 0, true,
                 "With more turns left the thread crushes closed cane and springs the sides open higher up."));
         put(all, Parameter.length(PINCHED_MOST, "pinched at the staple's top, most", 0, 2, 0.4, 0, false, "How far the sides may be pressed together at the staple's top."));
-        put(all, Parameter.length(TIE_SHORTEST, "tie length, shortest", 10, 150, 70, 0, false, "Remedies do not propose a shorter tie."));
-        put(all, Parameter.length(TIE_LONGEST, "tie length, longest", 10, 150, 75, 0, false, "Remedies do not propose a longer tie."));
+        put(all, Parameter.length(TIE_SHORTEST, "tie length, shortest", 10, 150, Double.NaN, 0, false, "Remedies do not propose a shorter tie; left out, any that fits the parts."));
+        put(all, Parameter.length(TIE_LONGEST, "tie length, longest", 10, 150, Double.NaN, 0, false, "Remedies do not propose a longer tie; left out, any that fits the parts."));
         return Collections.unmodifiableMap(all);
     }
 

@@ -18,13 +18,14 @@ final class Remedies {
     private Remedies() {
     }
 
-    /** The tie length nearest to today's that leaves the turns wanted, within the house's shortest and longest. */
+    /** The tie length nearest to today's that leaves the turns wanted, within the house's shortest and longest, where it has them. */
     static Optional<Fix> tieLength(Assessment a, Limits limits) {
         Blank blank = a.blank();
         double wanted = limits.get(Limits.TURNS_WANTED);
         double height = blank.number(Inputs.WRAP_TOP) - wanted * blank.number(Inputs.THREAD_PITCH);
-        double from = Math.max(limits.get(Limits.TIE_SHORTEST), blank.number(Inputs.STAPLE_LENGTH) + STEP);
-        double to = limits.get(Limits.TIE_LONGEST);
+        double top = blank.number(Inputs.STAPLE_LENGTH);
+        double from = larger(limits.get(Limits.TIE_SHORTEST), top + STEP);
+        double to = -larger(-limits.get(Limits.TIE_LONGEST), -(top + blank.number(Inputs.FOLDED_LENGTH)));
         double today = blank.number(Inputs.TIE_LENGTH);
         double best = Double.NaN;
         double before = Double.NaN;
@@ -67,6 +68,11 @@ final class Remedies {
             return Optional.empty();
         }
         return Optional.of(new Fix(Inputs.WRAP_TOP, told, "Stop the wrap at " + Say.mm(told) + ": " + Say.turns(turns) + " left."));
+    }
+
+    /** The larger one; an absent first one does not bound. */
+    private static double larger(double given, double bound) {
+        return Double.isNaN(given) ? bound : Math.max(given, bound);
     }
 
     private static double open(Blank blank, double tie, double height) {
