@@ -88,7 +88,7 @@ public final class ReportText {
         }
         if (!names.isEmpty()) {
             line("");
-            line("Assumed, not measured: " + String.join(", ", names) + ".");
+            line("Assumed, not measured: " + String.join("; ", names) + ".");
         }
         line("");
         line("The seam above the staple, the opening and the sound are outside this model.");
