@@ -1,0 +1,6 @@
+package culm.figures;
+
+/** Which point of a text its x means. */
+public enum Anchor {
+    START, MIDDLE, END
+}

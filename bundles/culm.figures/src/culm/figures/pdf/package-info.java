@@ -1,0 +1,2 @@
+/** Drawings as PDF, true to scale. */
+package culm.figures.pdf;
