@@ -1,0 +1,26 @@
+package culm.cli;
+
+import java.util.List;
+
+/** One word of the command line, as {@code report} in {@code culm report FILE}. */
+public interface Command {
+
+	/** The word. */
+	String name();
+
+	/** What follows the word, as {@code FILE [--json]}. */
+	String arguments();
+
+	/** What it does, in one line. */
+	String summary();
+
+	/**
+	 * Does it.
+	 *
+	 * @param arguments what followed the word
+	 * @param terminal  where to read and print
+	 * @return one of {@link ExitCode}
+	 * @throws CommandException if it cannot be done as given
+	 */
+	int run(List<String> arguments, Terminal terminal) throws CommandException;
+}
