@@ -5,24 +5,78 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import culm.model.Design;
+import culm.model.Document;
 import culm.model.How;
 import culm.model.ModelFactory;
+import culm.model.ModelPackage;
 import culm.model.files.Loaded;
 import culm.model.files.ModelFiles;
+import culm.model.text.Located;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.TreeSet;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is read is written back, byte for byte. */
 class RoundTripTest {
 	private final ModelFiles files = new ModelFiles();
 
-	@Test
-	void aFullDesignIsWrittenAsItWasRead() throws Exception {
-		String text = Samples.text("full.reed");
-		Loaded<Design> loaded = files.read(Samples.bytes(text), "full.reed", Design.class);
+	@ParameterizedTest
+	@ValueSource(strings = {"full.reed", "full.parts", "full.batch", "full.log"})
+	void aFileIsWrittenAsItWasRead(String name) throws Exception {
+		String text = Samples.text(name);
+		Loaded<Document> loaded = files.read(Samples.bytes(text), name, Document.class);
 		assertEquals(text, files.text(loaded.document()));
 		assertTrue(loaded.readOnly().isEmpty());
 		assertEquals(1, loaded.format());
+	}
+
+	@Test
+	void everyFeatureOfTheModelStandsInASample() throws Exception {
+		Set<String> missing = new TreeSet<>();
+		Set<String> seen = new HashSet<>();
+		for (String name : new String[] {"full.reed", "full.parts", "full.batch", "full.log"}) {
+			Document document = files.read(Samples.bytes(Samples.text(name)), name, Document.class).document();
+			document.eAllContents().forEachRemaining(object -> note(object, seen));
+			note(document, seen);
+		}
+		for (EClassifier classifier : ModelPackage.eINSTANCE.getEClassifiers()) {
+			if (classifier instanceof EClass type && !type.isAbstract() && !type.getName().startsWith("Stray")) {
+				for (EStructuralFeature feature : type.getEStructuralFeatures()) {
+					String name = feature.getEContainingClass().getName() + "." + feature.getName();
+					if (!feature.isTransient() && !seen.contains(name)) {
+						missing.add(name);
+					}
+				}
+			}
+		}
+		assertEquals(new TreeSet<>(), missing);
+	}
+
+	private static void note(EObject object, Set<String> seen) {
+		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
+			if (object.eIsSet(feature)) {
+				seen.add(feature.getEContainingClass().getName() + "." + feature.getName());
+			}
+		}
+	}
+
+	@Test
+	void linesAreKnownAfterReadingAndAfterWriting() throws Exception {
+		String text = Samples.text("full.reed");
+		Design design = files.read(Samples.bytes(text), "full.reed", Design.class).document();
+		int line = 1 + (int) text.substring(0, text.indexOf("<slipped")).chars().filter(c -> c == '\n').count();
+		assertEquals(line, Located.lineOf(design.getTie().getSlipped()));
+		design.setName(null);
+		files.text(design);
+		assertEquals(line - 1, Located.lineOf(design.getTie().getSlipped()));
 	}
 
 	@Test

@@ -16,16 +16,25 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Gets a file's bytes and text, within limits and strictly UTF-8. */
-final class FileText {
-	/** No file of a studio is longer: 10,000 parts take about a third of it. */
-	static final int LONGEST = 32 * 1024 * 1024;
+public final class FileText {
+	/** No file of a studio is longer: 10,000 parts take about half of it. */
+	public static final int LONGEST = 24 * 1024 * 1024;
 
 	private static final int BYTE_ORDER_MARK = 0xFEFF;
+	private static final int PIECE = 8192;
 
 	private FileText() {
 	}
 
-	static byte[] bytes(Path path, String shown) throws FileProblemException {
+	/**
+	 * All bytes of a file.
+	 *
+	 * @param path the file
+	 * @param shown its name for messages
+	 * @return its bytes
+	 * @throws FileProblemException when there is no such file, or it is too long
+	 */
+	public static byte[] bytes(Path path, String shown) throws FileProblemException {
 		if (!Files.exists(path)) {
 			throw problem(Kind.NO_FILE, shown, 0, "there is no such file");
 		}
@@ -45,27 +54,48 @@ final class FileText {
 		}
 	}
 
-	static String text(byte[] bytes, String shown) throws FileProblemException {
+	/**
+	 * The text of a file.
+	 *
+	 * @param bytes all its bytes
+	 * @param shown its name for messages
+	 * @return the text, without a byte order mark
+	 * @throws FileProblemException when it is empty or not UTF-8
+	 */
+	public static String text(byte[] bytes, String shown) throws FileProblemException {
 		if (bytes.length == 0) {
 			throw problem(Kind.EMPTY, shown, 0, "the file is empty");
 		}
-		CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-				.onUnmappableCharacter(CodingErrorAction.REPORT);
-		CharBuffer chars = CharBuffer.allocate(bytes.length);
-		CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), chars, true);
-		chars.flip();
-		if (result.isError()) {
-			int line = 1 + (int) chars.chars().filter(c -> c == '\n').count();
+		int bad = firstBadByte(bytes);
+		if (bad >= 0) {
+			int line = 1;
+			for (int i = 0; i < bad; i++) {
+				line += bytes[i] == '\n' ? 1 : 0;
+			}
 			throw problem(Kind.ENCODING, shown, line, "it is not text in UTF-8; save it again as UTF-8");
 		}
-		if (chars.hasRemaining() && chars.get(0) == BYTE_ORDER_MARK) {
-			chars.get();
+		String text = new String(bytes, StandardCharsets.UTF_8);
+		if (text.charAt(0) == BYTE_ORDER_MARK) {
+			text = text.substring(1);
 		}
-		String text = chars.toString();
 		if (text.isBlank()) {
 			throw problem(Kind.EMPTY, shown, 0, "there is nothing in the file");
 		}
 		return text;
+	}
+
+	/** Decodes piece by piece, so that a large file is not held a third time. */
+	private static int firstBadByte(byte[] bytes) {
+		CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+				.onUnmappableCharacter(CodingErrorAction.REPORT);
+		ByteBuffer in = ByteBuffer.wrap(bytes);
+		CharBuffer out = CharBuffer.allocate(PIECE);
+		CoderResult result;
+		do {
+			out.clear();
+			result = decoder.decode(in, out, true);
+		} while (result.isOverflow());
+		return result.isError() ? in.position() : -1;
 	}
 
 	/** An input or output error in few words, without the path, which the message names already. */

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * Writes files so that at every moment the old or the new one is there, whole: beside it, flushed to the disk, then
@@ -107,16 +108,15 @@ public final class SafeFile {
 	}
 
 	private static Path writeBeside(Path target, byte[] content) throws IOException {
-		Path beside = Files.createTempFile(target.toAbsolutePath().getParent(), "." + target.getFileName() + "-",
-				HALF_WRITTEN);
-		try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+		Path beside = target.resolveSibling("." + target.getFileName() + "-" + UUID.randomUUID() + HALF_WRITTEN);
+		try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
 			ByteBuffer buffer = ByteBuffer.wrap(content);
 			while (buffer.hasRemaining()) {
 				channel.write(buffer);
 			}
 			channel.force(true);
-			if (Files.exists(target)) {
-				keepRights(target, beside);
+			if (Files.exists(target) && isPosix(target)) {
+				Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(target));
 			}
 			return beside;
 		} catch (IOException e) {
@@ -125,11 +125,8 @@ public final class SafeFile {
 		}
 	}
 
-	/** A temporary file is private; the file it replaces may have been shared. */
-	private static void keepRights(Path from, Path to) throws IOException {
-		if (Files.getFileStore(from).supportsFileAttributeView("posix")) {
-			Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-		}
+	private static boolean isPosix(Path path) throws IOException {
+		return Files.getFileStore(path).supportsFileAttributeView("posix");
 	}
 
 	private static void move(Path from, Path to) throws IOException {
@@ -146,7 +143,7 @@ public final class SafeFile {
 
 	/** Makes the move itself last through a loss of power; folders cannot be opened on every system. */
 	private static void flushFolder(Path folder) throws IOException {
-		if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+		if (isPosix(folder)) {
 			try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
 				channel.force(true);
 			}

@@ -82,7 +82,19 @@ public record FileProblem(Kind kind, String file, int line, String value, String
 	 * @return the text, cut after some sixty characters
 	 */
 	public static String shorten(String value) {
-		String line = value.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
-		return line.length() <= LONGEST_VALUE ? line : line.substring(0, LONGEST_VALUE - 1) + "\u2026";
+		return shorten(value, LONGEST_VALUE);
+	}
+
+	/**
+	 * A text short enough for one line of a message, without line breaks or control characters.
+	 *
+	 * @param value any text
+	 * @param longest the most characters to keep
+	 * @return the text, cut where it is too long
+	 */
+	public static String shorten(String value, int longest) {
+		String start = value.length() > 4 * longest ? value.substring(0, 4 * longest) : value;
+		String line = start.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
+		return line.length() <= longest ? line : line.substring(0, longest - 1) + "\u2026";
 	}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A piece of an XML file as it was read: an element, a comment, or text between elements. Names are kept as they stand
@@ -23,11 +24,14 @@ public final class XmlNode {
 		TEXT
 	}
 
+	private static final String[] NOTHING = {};
+
 	private final Kind kind;
 	private final int line;
 	private String name;
 	private String text = "";
-	private Map<String, String> attributes = Map.of();
+	/** Names and values in turn; a map for each element would take most of the memory of a large file. */
+	private String[] attributes = NOTHING;
 	private List<XmlNode> children = List.of();
 	private int endLine;
 
@@ -104,9 +108,42 @@ public final class XmlNode {
 		return text;
 	}
 
-	/** {@return an element's attributes by name, in order} */
+	/** {@return an element's attributes by name, in order; a copy} */
 	public Map<String, String> attributes() {
-		return attributes;
+		Map<String, String> map = new LinkedHashMap<>();
+		for (int i = 0; i < attributes.length; i += 2) {
+			map.put(attributes[i], attributes[i + 1]);
+		}
+		return map;
+	}
+
+	/**
+	 * One attribute.
+	 *
+	 * @param attribute its name
+	 * @return its value or null
+	 */
+	public String attribute(String attribute) {
+		int at = indexOf(attribute);
+		return at < 0 ? null : attributes[at + 1];
+	}
+
+	private int indexOf(String attribute) {
+		for (int i = 0; i < attributes.length; i += 2) {
+			if (attributes[i].equals(attribute)) {
+				return i;
+			}
+		}
+		return -1;
+	}
+
+	/**
+	 * Gives an element all its attributes at once.
+	 *
+	 * @param namesAndValues names and values in turn, no name twice
+	 */
+	void attributes(String[] namesAndValues) {
+		attributes = namesAndValues;
 	}
 
 	/** {@return elements, comments and text inside; empty when there is text alone} */
@@ -149,14 +186,14 @@ public final class XmlNode {
 	 * @param value its value or null
 	 */
 	public void setAttribute(String attribute, String value) {
-		if (attributes.isEmpty()) {
-			attributes = new LinkedHashMap<>(4);
-		}
+		Map<String, String> map = attributes();
 		if (value == null) {
-			attributes.remove(attribute);
+			map.remove(attribute);
 		} else {
-			attributes.put(attribute, value);
+			map.put(attribute, value);
 		}
+		attributes = map.entrySet().stream().flatMap(each -> Stream.of(each.getKey(), each.getValue()))
+				.toArray(String[]::new);
 	}
 
 	/**
@@ -187,6 +224,12 @@ public final class XmlNode {
 		if (children.stream().allMatch(child -> child.kind != Kind.TEXT || child.text.isBlank())) {
 			children.removeIf(child -> child.kind == Kind.TEXT);
 		}
+	}
+
+	/** Lets go of all that is inside, once it has become an object. */
+	public void release() {
+		attributes = NOTHING;
+		children = List.of();
 	}
 
 	/**

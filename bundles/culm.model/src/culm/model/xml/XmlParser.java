@@ -7,8 +7,14 @@ import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.namespace.QName;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -22,18 +28,24 @@ public final class XmlParser {
 	/** Elements inside each other. */
 	public static final int DEEPEST = 64;
 	/** Elements, attributes, comments and pieces of text. */
-	public static final int MOST_NODES = 2_000_000;
+	public static final int MOST_NODES = 1_000_000;
+
+	private static final int LONGEST_DETAIL = 160;
+	private static final Pattern ENTITY = Pattern.compile("&(?!amp;|lt;|gt;|quot;|apos;)([\\p{L}_][\\p{L}\\p{N}_.:-]*);?");
 
 	private final String file;
+	private final String all;
 	private final XMLStreamReader reader;
 	private final Deque<XmlNode> open = new ArrayDeque<>();
 	private final List<XmlNode> before = new ArrayList<>();
 	private final List<XmlNode> after = new ArrayList<>();
+	private final Map<String, String> names = new HashMap<>();
 	private XmlNode root;
 	private int nodes;
 
-	private XmlParser(String file, XMLStreamReader reader) {
+	private XmlParser(String file, String all, XMLStreamReader reader) {
 		this.file = file;
+		this.all = all;
 		this.reader = reader;
 	}
 
@@ -49,6 +61,7 @@ public final class XmlParser {
 		XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
 		factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
 		factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+		factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
 		factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
 		factory.setProperty(XMLInputFactory.IS_COALESCING, true);
 		factory.setXMLResolver((publicId, systemId, base, namespace) -> {
@@ -57,14 +70,14 @@ public final class XmlParser {
 		XMLStreamReader reader = null;
 		try {
 			reader = factory.createXMLStreamReader(new StringReader(text));
-			XmlTree tree = new XmlParser(file, reader).read();
+			XmlTree tree = new XmlParser(file, text, reader).read();
 			reader.close();
 			return tree;
 		} catch (XMLStreamException e) {
-			throw new FileProblemException(notXml(file, reader, e));
+			throw new FileProblemException(notXml(file, text, reader, e));
 		} catch (RuntimeException e) {
 			// The platform's parser throws all sorts on broken text.
-			throw new FileProblemException(notXml(file, reader, e));
+			throw new FileProblemException(notXml(file, text, reader, e));
 		}
 	}
 
@@ -77,7 +90,7 @@ public final class XmlParser {
 			switch (event) {
 				case XMLStreamConstants.START_ELEMENT -> {
 					flush(text, line);
-					start(line);
+					start(open.isEmpty() ? rootLine() : line);
 				}
 				case XMLStreamConstants.END_ELEMENT -> end(text, line);
 				case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE -> text
@@ -92,8 +105,8 @@ public final class XmlParser {
 				}
 				case XMLStreamConstants.DTD -> throw problem(Kind.ENTITIES, line, "<!DOCTYPE",
 						"it has a document type (DOCTYPE); Culm reads none and resolves no entities");
-				case XMLStreamConstants.ENTITY_REFERENCE -> throw problem(Kind.ENTITIES, line, reader.getLocalName(),
-						"it uses the entity " + reader.getLocalName() + "; entities are never resolved");
+				case XMLStreamConstants.ENTITY_REFERENCE ->
+					throw new FileProblemException(entity(file, line, reader.getLocalName()));
 				default -> {
 				}
 			}
@@ -114,16 +127,26 @@ public final class XmlParser {
 		return Math.max(1, reader.getLocation().getLineNumber());
 	}
 
+	/** Outside the root the parser tells of no white space, so that the line has to be looked up. */
+	private int rootLine() {
+		int end = Math.min(all.length(), Math.max(0, reader.getLocation().getCharacterOffset()));
+		int start = Math.max(0, all.lastIndexOf("<" + reader.getLocalName(), end));
+		return 1 + (int) all.substring(0, start).chars().filter(c -> c == '\n').count();
+	}
+
 	private void start(int line) throws FileProblemException {
 		if (open.size() >= DEEPEST) {
 			throw problem(Kind.TOO_LARGE, line, reader.getLocalName(),
 					"elements stand more than " + DEEPEST + " deep inside each other");
 		}
 		XmlNode node = XmlNode.element(reader.getLocalName(), line);
-		for (int i = 0; i < reader.getAttributeCount(); i++) {
+		String[] attributes = new String[2 * reader.getAttributeCount()];
+		for (int i = 0; i < attributes.length; i += 2) {
 			count(line);
-			node.setAttribute(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
+			attributes[i] = nameOf(reader.getAttributeName(i / 2));
+			attributes[i + 1] = reader.getAttributeValue(i / 2);
 		}
+		node.attributes(attributes);
 		if (open.isEmpty()) {
 			count(line);
 			root = node;
@@ -131,6 +154,12 @@ public final class XmlParser {
 			add(node);
 		}
 		open.push(node);
+	}
+
+	private String nameOf(QName name) {
+		String prefix = name.getPrefix();
+		String text = prefix == null || prefix.isEmpty() ? name.getLocalPart() : prefix + ":" + name.getLocalPart();
+		return names.computeIfAbsent(text, key -> key);
 	}
 
 	private void add(XmlNode node) throws FileProblemException {
@@ -174,20 +203,25 @@ public final class XmlParser {
 		return new FileProblemException(new FileProblem(kind, file, line, value, sentence));
 	}
 
-	private static FileProblem notXml(String file, XMLStreamReader reader, Exception e) {
-		int line = 1;
-		if (e instanceof XMLStreamException x && x.getLocation() != null) {
-			line = Math.max(1, x.getLocation().getLineNumber());
-		} else if (reader != null && reader.getLocation() != null) {
-			line = Math.max(1, reader.getLocation().getLineNumber());
+	private static FileProblem notXml(String file, String text, XMLStreamReader reader, Exception e) {
+		Location at = e instanceof XMLStreamException x ? x.getLocation() : reader == null ? null : reader.getLocation();
+		int line = at == null ? 1 : Math.max(1, at.getLineNumber());
+		if (at != null) {
+			int end = Math.min(text.length(), Math.max(0, at.getCharacterOffset()) + 1);
+			int start = text.lastIndexOf('&', end);
+			Matcher entity = start < 0 ? null : ENTITY.matcher(text).region(start, text.length());
+			if (entity != null && entity.lookingAt() && entity.end() >= end - 2) {
+				return entity(file, line, entity.group(1));
+			}
 		}
 		String detail = detail(e);
-		if (detail.contains("entity") || detail.contains("entities")) {
-			return new FileProblem(Kind.ENTITIES, file, line, "", "it uses an entity, and entities are never resolved ("
-					+ detail + ")");
-		}
 		return new FileProblem(Kind.NOT_XML, file, line, "",
 				"it is not well-formed XML" + (detail.isEmpty() ? "" : " (" + detail + ")"));
+	}
+
+	private static FileProblem entity(String file, int line, String name) {
+		return new FileProblem(Kind.ENTITIES, file, line, name,
+				"it uses the entity " + FileProblem.shorten(name) + "; entities are never resolved");
 	}
 
 	/** The parser's own words, without its header line. */
@@ -198,7 +232,7 @@ public final class XmlParser {
 		String message = e.getMessage();
 		int at = message.indexOf("Message: ");
 		String detail = message.substring(at < 0 ? 0 : at + "Message: ".length()).strip();
-		detail = detail.startsWith("http") ? "" : detail;
+		detail = detail.startsWith("http") ? "" : FileProblem.shorten(detail, LONGEST_DETAIL);
 		return detail.endsWith(".") ? detail.substring(0, detail.length() - 1) : detail;
 	}
 }

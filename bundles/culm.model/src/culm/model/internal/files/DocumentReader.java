@@ -69,7 +69,7 @@ public final class DocumentReader {
 	 * @throws FileProblemException when there is none or it is too old
 	 */
 	public int version(XmlNode root) throws FileProblemException {
-		String text = root.attributes().get("format");
+		String text = root.attribute("format");
 		if (text == null) {
 			throw problem(Kind.BAD_FORMAT, root, "", "the root element has no format version; write format=\"" + current
 					+ "\"");

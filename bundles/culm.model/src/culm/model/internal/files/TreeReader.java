@@ -108,6 +108,7 @@ final class TreeReader {
 		Element part = read(child, target.type(), target.form().min());
 		store(object, feature, part);
 		strays.passed(child, part);
+		child.release();
 	}
 
 	private void text(XmlNode child, FeatureForm textForm, Element object, StrayReader strays) {
@@ -205,7 +206,7 @@ final class TreeReader {
 	}
 
 	private static String label(XmlNode node) {
-		String name = node.attributes().getOrDefault("name", node.attributes().get("id"));
+		String name = node.attribute("name") == null ? node.attribute("id") : node.attribute("name");
 		return name == null ? node.name() : node.name() + " " + FileProblem.shorten(name);
 	}
 
