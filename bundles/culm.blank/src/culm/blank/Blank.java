@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeType;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Table;
@@ -77,6 +78,11 @@ public final class Blank {
             value(path).ifPresent(v -> all.add(new Input(path, parameter, v, tolerance(path))));
         }
         return all;
+    }
+
+    /** Every number that is missing, out of its range or out of order, with its full path; empty when all may be used. */
+    public List<GeometryException> problems() {
+        return PartsCheck.problems(this);
     }
 
     /**

@@ -1,5 +1,6 @@
 package culm.blank;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -7,7 +8,6 @@ import java.util.function.Supplier;
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
-import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.Values;
@@ -24,22 +24,39 @@ final class PartsCheck {
     private PartsCheck() {
     }
 
-    static Parts build(Blank blank) {
+    /** Every number that is missing, out of its range or out of order, with its full path; what the types themselves refuse is not in it. */
+    static List<GeometryException> problems(Blank blank) {
+        List<GeometryException> found = new ArrayList<>();
         Inputs.all().forEach((path, described) -> {
             double value = blank.number(path);
             if (!Double.isNaN(value) || blank.numbers().containsKey(path)) {
-                described.refuse(value).ifPresent(why -> {
-                    throw new GeometryException(path, sentence(why));
-                });
+                described.refuse(value).ifPresent(why -> found.add(new GeometryException(path, sentence(why))));
             }
         });
+        of("staple", blank.staple(), found);
+        of("gouge", blank.gouge(), found);
+        blank.gougeEnd().ifPresent(end -> of("gougeEnd", end, found));
+        of("shape", blank.shape(), found);
+        if (blank.cut().edges() == EdgeKind.TWO_WIDTHS) {
+            blank.insideWidths().ifPresentOrElse(
+                    rows -> Rows.problems(MeasuredShape.TABLE, rows).forEach(p -> found.add(p.under("inside"))),
+                    () -> found.add(new GeometryException("inside.places", "Edges measured by two widths need the inside widths as well.")));
+        }
+        return found;
+    }
+
+    private static void of(String part, Profile<?> profile, List<GeometryException> found) {
+        profile.type().problems(profile.values()).forEach(p -> found.add(p.under(part)));
+    }
+
+    static Parts build(Blank blank) {
+        List<GeometryException> wrong = problems(blank);
+        if (!wrong.isEmpty()) {
+            throw wrong.get(0);
+        }
         double length = blank.number(Inputs.STAPLE_LENGTH);
         double radius = blank.number(Inputs.TUBE) / 2;
         double folded = blank.number(Inputs.FOLDED_LENGTH);
-        checked("staple", blank.staple());
-        checked("gouge", blank.gouge());
-        blank.gougeEnd().ifPresent(end -> checked("gougeEnd", end));
-        checked("shape", blank.shape());
         StapleOutside outside = under("staple", () -> blank.staple().type().outside(topMeasured(blank, length), length));
         Staple staple = under("staple", () -> new Staple(outside, blank.number(Inputs.WALL)));
         GougeSection fold = under("gouge", () -> blank.gouge().type().section(blank.gouge().values(), radius));
@@ -74,20 +91,8 @@ final class PartsCheck {
         if (blank.cut().edges() != EdgeKind.TWO_WIDTHS) {
             return Optional.empty();
         }
-        Table rows = blank.insideWidths().orElseThrow(
-                () -> new GeometryException("inside.places", "Edges measured by two widths need the inside widths as well."));
-        refuse("inside", Rows.problems(MeasuredShape.TABLE, rows));
+        Table rows = blank.insideWidths().orElseThrow();
         return Optional.of(new PchipWidth(new Pchip(rows.column(0), rows.column(1))));
-    }
-
-    private static <T extends ProfileType> void checked(String part, Profile<T> profile) {
-        refuse(part, profile.type().problems(profile.values()));
-    }
-
-    private static void refuse(String part, List<GeometryException> problems) {
-        if (!problems.isEmpty()) {
-            throw problems.get(0).under(part);
-        }
     }
 
     private static String sentence(String why) {
