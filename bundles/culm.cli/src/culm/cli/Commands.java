@@ -3,6 +3,10 @@ package culm.cli;
 import java.util.List;
 import java.util.Optional;
 
+import culm.blank.rules.Rules;
+import culm.cli.report.ReportCommand;
+import culm.geometry.profile.Profiles;
+
 /** The words that the command line knows, and what happens when one of them is given. */
 public final class Commands {
 
@@ -17,7 +21,7 @@ public final class Commands {
 
 	/** The commands that ship. */
 	public static Commands shipped() {
-		return new Commands(List.of());
+		return new Commands(List.of(new ReportCommand(Profiles.load(), Rules.load())));
 	}
 
 	/**

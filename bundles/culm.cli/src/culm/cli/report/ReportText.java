@@ -36,8 +36,7 @@ public final class ReportText {
         line(name);
         line(sign(verdict.sign()) + " " + verdict.sentence());
         if (a.fitted()) {
-            line("  Fitted length " + Say.fine(a.blank().number(Inputs.DELTA)) + ", from a blank that worked with "
-                    + Say.turns(a.blank().fit().orElseThrow().turnsLeft()) + " left.");
+            line("  Fitted to a blank that worked with " + Say.turns(a.blank().fit().orElseThrow().turnsLeft()) + " left.");
         }
         heading("Marks, from the bottom of the staple");
         a.heights().all().entrySet().stream().sorted(Comparator.comparingDouble(Map.Entry::getValue)).forEach(e -> mark(e.getKey(), e.getValue()));

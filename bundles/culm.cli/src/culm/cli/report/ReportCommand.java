@@ -1,0 +1,65 @@
+package culm.cli.report;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import culm.blank.Assessment;
+import culm.blank.rules.Finding;
+import culm.blank.rules.Rules;
+import culm.blank.rules.Severity;
+import culm.cli.Arguments;
+import culm.cli.Command;
+import culm.cli.CommandException;
+import culm.cli.ExitCode;
+import culm.cli.Terminal;
+import culm.design.Bridge;
+import culm.design.DesignedBlank;
+import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
+
+/** {@code culm report FILE [--json]}: the verdict on one design, its marks, findings and numbers. */
+public final class ReportCommand implements Command {
+    private final Profiles profiles;
+    private final Rules rules;
+
+    /** @param profiles the types that are known; @param rules what to judge by */
+    public ReportCommand(Profiles profiles, Rules rules) {
+        this.profiles = profiles;
+        this.rules = rules;
+    }
+
+    @Override
+    public String name() {
+        return "report";
+    }
+
+    @Override
+    public String arguments() {
+        return "FILE [--json]";
+    }
+
+    @Override
+    public String summary() {
+        return "says where the sides close, how the lengths stack, and what to change";
+    }
+
+    @Override
+    public int run(List<String> words, Terminal terminal) throws CommandException {
+        Arguments arguments = Arguments.read(words, List.of("--json"), List.of());
+        String file = arguments.only("a design's file");
+        DesignedBlank designed = read(terminal.file(file));
+        Assessment assessment = designed.assess();
+        List<Finding> findings = designed.judge(assessment, rules);
+        terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings)
+                : ReportText.text(designed.name(), assessment, findings));
+        return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
+    }
+
+    private DesignedBlank read(Path file) throws CommandException {
+        try {
+            return new Bridge(profiles).read(file);
+        } catch (FileProblemException e) {
+            throw CommandException.unreadable(e.problem().message());
+        }
+    }
+}
