@@ -37,7 +37,7 @@ final class PngPainter {
 
     void paint(Drawing drawing) {
         g.setColor(colour(Role.PAPER));
-        g.fill(new Rectangle2D.Double(0, 0, drawing.width(), drawing.height()));
+        g.fill(new Rectangle2D.Double(0, 0, drawing.width() + 1, drawing.height() + 1));
         drawing.items().forEach(this::item);
     }
 

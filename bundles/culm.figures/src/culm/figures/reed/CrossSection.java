@@ -1,0 +1,163 @@
+package culm.figures.reed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import culm.blank.Inputs;
+import culm.figures.Anchor;
+import culm.figures.Box;
+import culm.figures.Drawing;
+import culm.figures.Lines;
+import culm.figures.Numbers;
+import culm.figures.Part;
+import culm.figures.Path;
+import culm.figures.Pen;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.figures.Style;
+import culm.figures.TextMeasure;
+import culm.figures.Ticks;
+import culm.geometry.GeometryException;
+
+/**
+ * A section across the reed at one height: bore, brass, both blades with their true thickness and edges laid around the section, gaps or pinch at both
+ * seams, layers of thread; above the staple a sketch. One scale for all sections with cane on the staple, always with a bar.
+ */
+public final class CrossSection {
+    private static final double TITLE = 24;
+    private static final double FOOT = 58;
+    private static final double MARGIN = 8;
+    private final Reed reed;
+    private final double z;
+    private final TextMeasure measure;
+    private final double width;
+    private final double height;
+
+    private CrossSection(Reed reed, double z, double width, double height, TextMeasure measure) {
+        this.reed = reed;
+        this.z = z;
+        this.width = width;
+        this.height = height;
+        this.measure = measure;
+    }
+
+    /** Draws the section at the height z in a box. @param width at least 60; @param height at least 140, drawing units */
+    public static Drawing draw(Reed reed, double z, double width, double height, TextMeasure measure) {
+        return new CrossSection(reed, Math.max(0, Math.min(reed.top(), z)), Math.max(60, width), Math.max(140, height), measure).run();
+    }
+
+    private Drawing run() {
+        Pen pen = new Pen();
+        String title = "Section at " + Numbers.fixed(z, 1) + " mm";
+        pen.text(title, width / 2, 14, Anchor.MIDDLE, Size.BODY, Role.QUIET);
+        List<String> says = new ArrayList<>();
+        if (reed.drawable()) {
+            try {
+                SectionShapes shapes = SectionShapes.at(reed, z);
+                double perMm = perMm(shapes);
+                paint(pen, shapes, perMm);
+                bar(pen, perMm);
+                says.addAll(says(shapes));
+            } catch (GeometryException e) {
+                says.add(e.getMessage());
+            }
+        } else {
+            says.add(reed.problem().orElse(""));
+        }
+        double line = height - FOOT + 30;
+        for (String text : says) {
+            for (String part : Lines.of(text, measure, Size.SMALL, false, width - 2 * MARGIN)) {
+                pen.text(part, width / 2, line, Anchor.MIDDLE, Size.SMALL, Role.INK);
+                line += Lines.height(measure, Size.SMALL);
+            }
+        }
+        return pen.drawing(width, Math.max(height, line), title, String.join(" ", says));
+    }
+
+    /** Drawing units to a mm at which all sections with cane on the staple fit the box; a larger section (cork, sketch) shrinks to fit. */
+    private double perMm(SectionShapes shapes) {
+        double from = Math.max(0, Math.min(reed.caneEnd(), reed.stapleTop()));
+        double perMm = Double.POSITIVE_INFINITY;
+        for (double at : new double[] {from, reed.wrapStart() + 1e-6, Math.min(reed.wrapTop(), reed.stapleTop()), reed.stapleTop()}) {
+            if (reed.caneOnStaple(at) && reed.covered(at)) {
+                perMm = Math.min(perMm, fitting(SectionShapes.at(reed, at)));
+            }
+        }
+        return Math.min(perMm, fitting(shapes));
+    }
+
+    private double fitting(SectionShapes shapes) {
+        double wide = 0.1;
+        double high = 0.1;
+        for (double[] p : shapes.everything()) {
+            wide = Math.max(wide, Math.abs(p[0]));
+            high = Math.max(high, Math.abs(p[1]));
+        }
+        return Math.min((width / 2 - MARGIN) / wide, (height - TITLE - FOOT) / 2 / high);
+    }
+
+    private void paint(Pen pen, SectionShapes s, double perMm) {
+        double cy = TITLE + (height - TITLE - FOOT) / 2;
+        pen.group(Part.THREAD, "thread", p -> {
+            for (List<double[]> layer : s.thread()) {
+                p.shape(closed(layer, perMm, cy), Style.fill(Role.THREAD).edged(Role.THREAD_EDGE, Style.THIN));
+            }
+            p.shape(closed(s.under(), perMm, cy), Style.fill(Role.PAPER).edged(Role.THREAD_EDGE, Style.THIN));
+        });
+        pen.group(Part.CORK, "cork", p -> p.shape(closed(s.cork(), perMm, cy), Style.fill(Role.CORK).edged(Role.CORK_EDGE, Style.THIN)));
+        pen.group(Part.CANE, "cane", p -> {
+            Style cane = Style.fill(Role.CANE).edged(Role.CANE_EDGE, 1);
+            p.shape(closed(s.upper(), perMm, cy), cane);
+            p.shape(closed(s.lower(), perMm, cy), cane);
+            p.shape(open(s.bark(), perMm, cy), Style.line(Role.BARK, 1.8));
+            p.shape(open(s.barkLow(), perMm, cy), Style.line(Role.BARK, 1.8));
+        });
+        pen.group(Part.STAPLE, "staple", p -> p.shape(closed(s.staple(), perMm, cy), Style.fill(Role.BRASS).edged(Role.BRASS_EDGE, Style.THIN)));
+        pen.group(Part.BORE, "bore", p -> p.shape(closed(s.bore(), perMm, cy), Style.fill(Role.PAPER).edged(Role.BRASS_EDGE, Style.THIN)));
+    }
+
+    private Path closed(List<double[]> points, double perMm, double cy) {
+        return points.isEmpty() ? Path.start().path() : Path.polygon(placed(points, perMm, cy));
+    }
+
+    private Path open(List<double[]> points, double perMm, double cy) {
+        return points.isEmpty() ? Path.start().path() : Path.through(placed(points, perMm, cy));
+    }
+
+    private List<double[]> placed(List<double[]> points, double perMm, double cy) {
+        return points.stream().map(p -> new double[] {width / 2 + p[0] * perMm, cy - p[1] * perMm}).toList();
+    }
+
+    private List<String> says(SectionShapes shapes) {
+        if (shapes.sketch()) {
+            return List.of(z > reed.fold() ? "Above the fold." : shapes.upper().isEmpty() ? "Above the staple, not measured here." : "Above the staple: a sketch.");
+        }
+        OptionalDouble open = reed.open(z);
+        if (open.isEmpty()) {
+            return reed.caneOnStaple(z) ? List.of("The widths were not measured here.") : List.of("No cane at this height.");
+        }
+        double crooked = reed.number(Inputs.CROOKED);
+        double gap = open.getAsDouble();
+        if (crooked == 0) {
+            return List.of("Sides " + gap(gap) + ".");
+        }
+        return List.of("Left " + gap(gap + crooked) + ", right " + gap(gap - crooked) + ".");
+    }
+
+    private static String gap(double open) {
+        String size = Numbers.fixed(Math.abs(open), 2);
+        return size.equals("0.00") ? "just closed" : (open > 0 ? "open by " : "pinched by ") + size + " mm";
+    }
+
+    private void bar(Pen pen, double perMm) {
+        double mm = Ticks.niceStep(24 / perMm);
+        double y = height - FOOT + 12;
+        double half = mm * perMm / 2;
+        Box box = new Box(width / 2 - half, y - 3, 2 * half, 3);
+        pen.line(box.x(), y, box.right(), y, Role.INK, 1.4);
+        pen.line(box.x(), box.y(), box.x(), y, Role.INK, 1.4);
+        pen.line(box.right(), box.y(), box.right(), y, Role.INK, 1.4);
+        pen.text(Numbers.plain(mm) + " mm", box.right() + 6, y + 3, Anchor.START, Size.SMALL, Role.QUIET);
+    }
+}
