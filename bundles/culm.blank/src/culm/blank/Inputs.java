@@ -3,6 +3,8 @@ package culm.blank;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Quantity;
@@ -45,6 +47,12 @@ public final class Inputs {
     /** Every described number by path, in the order of the bench. */
     public static Map<String, Parameter> all() {
         return ALL;
+    }
+
+    /** Ids of the numbers that a part has whatever its profile, {@code length} for {@code staple}; none for an unknown part. */
+    public static Set<String> of(String part) {
+        return ALL.keySet().stream().filter(path -> path.startsWith(part + ".")).map(path -> path.substring(part.length() + 1))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static Map<String, Parameter> describe() {

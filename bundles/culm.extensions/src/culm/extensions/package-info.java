@@ -1,2 +1,2 @@
-/** The extension points and their readers. */
+/** The extension points and what was contributed to them. */
 package culm.extensions;
