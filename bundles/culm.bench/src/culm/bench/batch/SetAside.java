@@ -1,0 +1,5 @@
+package culm.bench.batch;
+
+/** A staple that no setting serves, and why, one sentence. */
+public record SetAside(StapleReadings staple, String why) {
+}

@@ -1,2 +1,0 @@
-/** Cards, batches, records, exports and imports. */
-package culm.bench;
