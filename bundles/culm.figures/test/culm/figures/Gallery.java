@@ -4,17 +4,29 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.figures.chart.AxisLabel;
+import culm.figures.chart.BarChart;
+import culm.figures.chart.Chart;
+import culm.figures.chart.Histogram;
+import culm.figures.chart.Series;
+import culm.figures.chart.Span;
 import culm.figures.font.ShippedFont;
+import culm.figures.parts.BoreArea;
+import culm.figures.parts.GougeThickness;
+import culm.figures.parts.ShapeOutline;
 import culm.figures.pdf.PdfWriter;
 import culm.figures.png.PngWriter;
 import culm.figures.reed.CrossSection;
+import culm.figures.reed.LengthStack;
 import culm.figures.reed.Reed;
 import culm.figures.reed.ReedOptions;
 import culm.figures.reed.ReedView;
@@ -50,7 +62,37 @@ public final class Gallery {
         all.put("section-radial", CrossSection.draw(radial, 44, 230, 260, FONT));
         Reed pinched = Reed.of(Blanks.assessed(Blanks.example().with(Inputs.TIE_LENGTH, 69.4)));
         all.put("section-pinched", CrossSection.draw(pinched, 46.9, 230, 260, FONT));
+        all.put("stack", LengthStack.draw(reed, Limits.STANDARD, 2, FONT));
+        all.put("stack-open", LengthStack.draw(radial, Limits.STANDARD, 1, FONT));
+        all.put("part-shape", ShapeOutline.draw(Blanks.example().edit().set(Inputs.EARS_WIDTH, 0.8).set(Inputs.EARS_LENGTH, 4).build(), 560, FONT));
+        all.put("part-gouge", GougeThickness.draw(Blanks.example(), 420, 380, FONT).drawing());
+        all.put("part-bore", BoreArea.draw(Blanks.example(), 420, 260, FONT).drawing());
+        charts(all);
         return all;
+    }
+
+    private static void charts(Map<String, Drawing> all) {
+        SplittableRandom random = new SplittableRandom(7);
+        double[] values = new double[2000];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = 1.1 + 0.45 * (random.nextDouble() + random.nextDouble() + random.nextDouble() - 1.5);
+        }
+        values[5] = Double.NaN;
+        all.put("chart-histogram", new Histogram("Turns left in 2000 runs", new AxisLabel("turns left", ""), values, new double[] {0.6, 1.6},
+                new Span(0, 2, "my limits", Role.FITS)).draw(420, 260, FONT).drawing());
+        List<double[]> a = new ArrayList<>();
+        List<double[]> b = new ArrayList<>();
+        for (int i = 0; i <= 20; i++) {
+            a.add(new double[] {70 + i * 0.2, 3.2 - i * 0.21 + 0.1 * random.nextDouble()});
+            b.add(new double[] {70 + i * 0.2, i == 7 ? Double.NaN : 2.6 - i * 0.2});
+        }
+        all.put("chart-xy", new Chart("Turns left over tie length", new AxisLabel("tie length", "mm"), new AxisLabel("turns left", ""),
+                List.of(Series.points("as tied", a, Series.Marker.DOT, Role.THREAD), Series.line("planned", b, Role.BARK),
+                        new Series("last term", b, true, Series.Marker.TRIANGLE, Role.DOES_NOT, Dash.DASHED)),
+                List.of(new Span(71, 72.5, "my limits", Role.FITS)), true).draw(420, 280, FONT).drawing());
+        all.put("chart-bars", new BarChart("What moves the closing", "mm", 2, List.of(new BarChart.Bar("swelling of width", -0.82, Role.BARK),
+                new BarChart.Bar("thickness lost under the thread", 0.61, Role.BARK), new BarChart.Bar("tie length", 0.12, Role.BARK),
+                new BarChart.Bar("staple, top wide", 0.09, Role.BARK), new BarChart.Bar("gouge, middle", Double.NaN, Role.BARK))).draw(420, FONT).drawing());
     }
 
     public static void main(String[] args) throws IOException {

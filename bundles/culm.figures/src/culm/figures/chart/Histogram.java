@@ -1,0 +1,103 @@
+package culm.figures.chart;
+
+import java.util.Arrays;
+import java.util.List;
+
+import culm.figures.Anchor;
+import culm.figures.Box;
+import culm.figures.Dash;
+import culm.figures.Numbers;
+import culm.figures.Part;
+import culm.figures.Path;
+import culm.figures.PathBuilder;
+import culm.figures.Pen;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.figures.Style;
+import culm.figures.TextMeasure;
+import culm.figures.Ticks;
+
+/**
+ * How often values occur, as shares of all; bins have round borders. Values that are not finite are not counted, but said.
+ *
+ * @param caption what is shown
+ * @param across  what the values measure
+ * @param values  the values
+ * @param marks   values to point at, such as the 95 % band
+ * @param limits  allowed stretch, shaded; null for none
+ */
+public record Histogram(String caption, AxisLabel across, double[] values, double[] marks, Span limits) {
+    private static final int MOST_BINS = 40;
+
+    public Histogram {
+        values = values.clone();
+        marks = marks.clone();
+    }
+
+    /** Bins: their width by Freedman and Diaconis (1981), rounded up to 1, 2 or 5 times a power of ten, at most {@value #MOST_BINS} of them. */
+    static Ticks bins(double[] sorted) {
+        int n = sorted.length;
+        double range = sorted[n - 1] - sorted[0];
+        if (range == 0) {
+            double step = Ticks.niceStep(sorted[0] == 0 ? 0.1 : Math.abs(sorted[0]) / 50);
+            return new Ticks(step, 0, List.of(sorted[0] - step / 2, sorted[0] + step / 2));
+        }
+        double quartiles = sorted[(int) (0.75 * (n - 1))] - sorted[(int) (0.25 * (n - 1))];
+        double width = Math.max(range / MOST_BINS, quartiles > 0 ? 2 * quartiles / Math.cbrt(n) : range / 10);
+        double step = Ticks.niceStep(Math.min(width, range / 3));
+        double from = Math.floor(sorted[0] / step + 1e-9) * step;
+        double to = Math.ceil(sorted[n - 1] / step - 1e-9) * step;
+        return Ticks.stepped(from, Math.max(to, from + step), step);
+    }
+
+    /** Draws it. */
+    public ChartDrawing draw(double width, double height, TextMeasure measure) {
+        double w = Math.max(160, width);
+        double h = Math.max(120, height);
+        double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
+        int left = values.length - sorted.length;
+        if (sorted.length == 0) {
+            return new Chart(caption, across, new AxisLabel("share", "%"), List.of(), List.of(), true).draw(w, h, measure);
+        }
+        List<Double> borders = bins(sorted).values();
+        double[] share = new double[borders.size() - 1];
+        for (double v : sorted) {
+            int bin = 0;
+            while (bin < share.length - 1 && v >= borders.get(bin + 1)) {
+                bin++;
+            }
+            share[bin] += 100.0 / values.length;
+        }
+        double high = Arrays.stream(share).max().orElse(1);
+        double from = borders.get(0);
+        double to = borders.get(borders.size() - 1);
+        Frame frame = new Frame(w, h, from, to, 0, high * 1.08, 0, measure);
+        Pen pen = new Pen();
+        if (limits != null) {
+            double a = Math.max(frame.plot().x(), Math.min(frame.plot().right(), frame.x().at(limits.from())));
+            double b = Math.max(a, Math.min(frame.plot().right(), frame.x().at(limits.to())));
+            pen.shape(Path.box(new Box(a, frame.plot().y(), b - a, frame.plot().height())), Style.tint(limits.role(), 0.13));
+        }
+        frame.draw(pen, caption, across, new AxisLabel("share", "%"), true);
+        pen.group(Part.SERIES, caption, p -> {
+            PathBuilder bars = Path.start();
+            for (int i = 0; i < share.length; i++) {
+                double x = frame.x().at(borders.get(i));
+                double top = frame.y().at(share[i]);
+                bars.move(x, frame.plot().bottom()).line(x, top).line(frame.x().at(borders.get(i + 1)), top)
+                        .line(frame.x().at(borders.get(i + 1)), frame.plot().bottom()).close();
+            }
+            p.shape(bars.path(), Style.tint(Role.THREAD, 0.55).edged(Role.PAPER, 1));
+            for (double mark : marks) {
+                if (mark >= from && mark <= to) {
+                    p.shape(Path.line(frame.x().at(mark), frame.plot().y(), frame.x().at(mark), frame.plot().bottom()),
+                            Style.line(Role.INK, 1).broken(Dash.DASHED));
+                }
+            }
+        });
+        if (left > 0) {
+            pen.text(Numbers.fixed(100.0 * left / values.length, 1) + " % cannot be told", frame.plot().right(), 16, Anchor.END, Size.SMALL, Role.DOES_NOT);
+        }
+        return new ChartDrawing(pen.drawing(w, h, caption, "Share of values over " + across.text()), frame.plot(), frame.x(), frame.y());
+    }
+}

@@ -1,0 +1,2 @@
+/** Charts: points and lines, counts, bars; axes with units, round ticks, legends. */
+package culm.figures.chart;
