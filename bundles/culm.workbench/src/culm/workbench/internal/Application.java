@@ -1,5 +1,7 @@
 package culm.workbench.internal;
 
+import java.io.IOException;
+
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
@@ -10,7 +12,8 @@ import org.eclipse.ui.PlatformUI;
 public final class Application implements IApplication {
 
 	@Override
-	public Object start(IApplicationContext context) {
+	public Object start(IApplicationContext context) throws IOException {
+		StateFolder.take();
 		Display display = PlatformUI.createDisplay();
 		try {
 			int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor());
