@@ -1,7 +1,10 @@
 package culm.cli.report;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 import culm.blank.Assessment;
 import culm.blank.rules.Finding;
@@ -17,7 +20,7 @@ import culm.design.DesignedBlank;
 import culm.geometry.profile.Profiles;
 import culm.model.problem.FileProblemException;
 
-/** {@code culm report FILE [--json]}: the verdict on one design, its marks, findings and numbers. */
+/** {@code culm report FILE [--json] [--out DIR]}: the verdict on one design, its marks, findings and numbers. */
 public final class ReportCommand implements Command {
     private final Profiles profiles;
     private final Rules rules;
@@ -35,7 +38,7 @@ public final class ReportCommand implements Command {
 
     @Override
     public String arguments() {
-        return "FILE [--json]";
+        return "FILE [--json] [--out DIR]";
     }
 
     @Override
@@ -45,13 +48,16 @@ public final class ReportCommand implements Command {
 
     @Override
     public int run(List<String> words, Terminal terminal) throws CommandException {
-        Arguments arguments = Arguments.read(words, List.of("--json"), List.of());
+        Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out"));
         String file = arguments.only("a design's file");
         DesignedBlank designed = read(terminal.file(file));
         Assessment assessment = designed.assess();
         List<Finding> findings = designed.judge(assessment, rules);
         terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings)
                 : ReportText.text(designed.name(), assessment, findings));
+        if (arguments.value("--out").isPresent()) {
+            write(terminal.file(arguments.value("--out").get()), ReportDrawings.of(assessment, designed.limits()), terminal);
+        }
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
     }
 
@@ -60,6 +66,18 @@ public final class ReportCommand implements Command {
             return new Bridge(profiles).read(file);
         } catch (FileProblemException e) {
             throw CommandException.unreadable(e.problem().message());
+        }
+    }
+
+    private static void write(Path folder, Map<String, String> drawings, Terminal terminal) throws CommandException {
+        try {
+            Files.createDirectories(folder);
+            for (Map.Entry<String, String> drawing : drawings.entrySet()) {
+                Files.writeString(folder.resolve(drawing.getKey()), drawing.getValue());
+                terminal.err().println("wrote " + folder.resolve(drawing.getKey()));
+            }
+        } catch (IOException e) {
+            throw CommandException.unreadable(folder + ": the drawings cannot be written there (" + e.getClass().getSimpleName() + ")");
         }
     }
 }
