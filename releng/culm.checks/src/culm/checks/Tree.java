@@ -42,7 +42,10 @@ final class Tree {
 
 			@Override
 			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-				found.add(file);
+				// Maven leaves the poms that it works with beside those of the project, under hidden names.
+				if (!file.getFileName().toString().endsWith("-pom.xml")) {
+					found.add(file);
+				}
 				return FileVisitResult.CONTINUE;
 			}
 		});
