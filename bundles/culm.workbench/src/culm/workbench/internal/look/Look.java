@@ -1,0 +1,126 @@
+package culm.workbench.internal.look;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+
+import culm.figures.Palette;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.workbench.internal.paint.SwtColors;
+import culm.workbench.internal.paint.SwtFonts;
+import culm.workbench.internal.paint.SwtMeasure;
+import culm.workbench.internal.paint.SwtPainter;
+
+/** How the window looks now: its palette and fonts. Used on the display's thread only. */
+public final class Look {
+	private final Display display;
+	private final SwtFonts fonts;
+	private final SwtMeasure measure;
+	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+	private boolean dark;
+
+	/**
+	 * A light look.
+	 *
+	 * @param display the display
+	 * @param folder where the shipped font's files may be put
+	 */
+	public Look(Display display, Path folder) {
+		this.display = display;
+		this.fonts = new SwtFonts(display, folder);
+		this.measure = new SwtMeasure(display, fonts);
+	}
+
+	/** {@return whether it is dark} */
+	public boolean dark() {
+		return dark;
+	}
+
+	/**
+	 * Makes it dark or light and tells those who paint.
+	 *
+	 * @param now whether dark
+	 */
+	public void dark(boolean now) {
+		if (dark == now) {
+			return;
+		}
+		dark = now;
+		listeners.forEach(Runnable::run);
+	}
+
+	/**
+	 * Runs something on every change for as long as a control lives.
+	 *
+	 * @param control the control
+	 * @param change what to run
+	 */
+	public void onChange(Control control, Runnable change) {
+		listeners.add(change);
+		control.addListener(SWT.Dispose, e -> listeners.remove(change));
+	}
+
+	/** {@return the colours} */
+	public Palette palette() {
+		return dark ? Palette.DARK : Palette.LIGHT;
+	}
+
+	/**
+	 * A colour.
+	 *
+	 * @param role what it means
+	 * @return the colour now
+	 */
+	public Color colour(Role role) {
+		return SwtColors.of(palette().of(role));
+	}
+
+	/**
+	 * A font.
+	 *
+	 * @param size what for
+	 * @param style NORMAL, BOLD or ITALIC
+	 * @return the font; not to be disposed
+	 */
+	public Font font(Size size, int style) {
+		return fonts.get(size, style);
+	}
+
+	/** {@return how much room text takes on this screen} */
+	public SwtMeasure measure() {
+		return measure;
+	}
+
+	/** {@return a painter in today's colours} */
+	public SwtPainter painter() {
+		return new SwtPainter(palette(), fonts);
+	}
+
+	/**
+	 * Gives a control the ground and ink of this look, now and after every change.
+	 *
+	 * @param control the control
+	 * @param ground its ground
+	 * @param ink its ink
+	 */
+	public void dress(Control control, Role ground, Role ink) {
+		Runnable paint = () -> {
+			control.setBackground(colour(ground));
+			control.setForeground(colour(ink));
+		};
+		paint.run();
+		onChange(control, paint);
+	}
+
+	/** {@return the display it is for} */
+	public Display display() {
+		return display;
+	}
+}

@@ -1,0 +1,2 @@
+/** Light and dark: which one is shown, its colours and fonts. */
+package culm.workbench.internal.look;

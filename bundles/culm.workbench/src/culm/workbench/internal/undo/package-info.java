@@ -1,0 +1,2 @@
+/** Undo and redo, routed to what has the focus. */
+package culm.workbench.internal.undo;
