@@ -1,0 +1,96 @@
+package culm.workbench.internal.app;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.services.IServiceLocator;
+
+import culm.blank.rules.Rules;
+import culm.design.Bridge;
+import culm.geometry.profile.Profiles;
+import culm.model.files.ModelFiles;
+import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
+
+/** What every part of the window works with. One for each running workbench; parts get it from their site. */
+public final class Workshop {
+	private final Look look;
+	private final Units units = new Units();
+	private final ModelFiles files = new ModelFiles();
+	private final Bridge bridge;
+	private final Rules rules;
+	private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+		Thread thread = new Thread(work, "Culm assessments");
+		thread.setDaemon(true);
+		return thread;
+	});
+
+	/**
+	 * A workshop that knows some types and rules.
+	 *
+	 * @param look how the window looks
+	 * @param profiles the types of profiles
+	 * @param rules the rules
+	 */
+	public Workshop(Look look, Profiles profiles, Rules rules) {
+		this.look = look;
+		this.bridge = new Bridge(profiles);
+		this.rules = rules;
+	}
+
+	/**
+	 * The workshop of a part, from its site.
+	 *
+	 * @param site a part's site, or the workbench
+	 * @return the workshop
+	 */
+	public static Workshop of(IServiceLocator site) {
+		return site.getService(Workshop.class);
+	}
+
+	/**
+	 * Makes this the workshop of a workbench.
+	 *
+	 * @param workbench the workbench
+	 */
+	public void installIn(IWorkbench workbench) {
+		workbench.getService(IEclipseContext.class).set(Workshop.class, this);
+	}
+
+	/** {@return colours and fonts} */
+	public Look look() {
+		return look;
+	}
+
+	/** {@return the unit lengths are shown in} */
+	public Units units() {
+		return units;
+	}
+
+	/** {@return what reads and writes files} */
+	public ModelFiles files() {
+		return files;
+	}
+
+	/** {@return from designs to blanks, with all known types} */
+	public Bridge bridge() {
+		return bridge;
+	}
+
+	/** {@return the rules blanks are judged by} */
+	public Rules rules() {
+		return rules;
+	}
+
+	/** {@return computes off the display's thread, one thing after the other} */
+	public ExecutorService worker() {
+		return worker;
+	}
+
+	/** Ends all computing. */
+	public void close() {
+		worker.shutdownNow();
+	}
+}

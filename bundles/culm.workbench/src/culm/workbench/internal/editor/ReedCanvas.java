@@ -1,0 +1,214 @@
+package culm.workbench.internal.editor;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+
+import culm.blank.Limits;
+import culm.figures.Drawing;
+import culm.figures.Handle;
+import culm.figures.Role;
+import culm.figures.Scale;
+import culm.figures.reed.Reed;
+import culm.figures.reed.ReedDrawing;
+import culm.figures.reed.ReedOptions;
+import culm.figures.reed.ReedView;
+import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.SwtPainter;
+
+/** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
+final class ReedCanvas extends Canvas {
+	private static final int ROWS = 4;
+	private static final double GRAPH_MOST = 170;
+	private static final double GRAPH_LEAST = 70;
+	private static final double LANE_MOST = 260;
+	private static final double NARROWEST = 260;
+	private static final double ZOOM_STEP = 1.25;
+	private static final double ZOOM_MOST = 40;
+	private final Look look;
+	private final PointerHeight pointer;
+	private Optional<Reed> reed = Optional.empty();
+	private Limits limits = Limits.STANDARD;
+	private Optional<ReedDrawing> drawn = Optional.empty();
+	private double zoomFrom = Double.NaN;
+	private double zoomTo = Double.NaN;
+	private String focused = "";
+
+	ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
+		super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+		this.look = look;
+		this.pointer = pointer;
+		look.dress(this, Role.PAPER, Role.INK);
+		look.onChange(this, this::redraw);
+		pointer.onChange(() -> {
+			if (!isDisposed()) {
+				redraw();
+			}
+		});
+		addListener(SWT.Paint, this::paint);
+		addListener(SWT.Resize, e -> drawn = Optional.empty());
+		addListener(SWT.MouseVerticalWheel, this::wheel);
+		getAccessible().addAccessibleListener(new AccessibleAdapter() {
+			@Override
+			public void getName(AccessibleEvent e) {
+				e.result = drawing().map(d -> d.title() + ". " + d.description()).orElse("");
+			}
+		});
+	}
+
+	void show(Optional<Reed> newReed, Limits newLimits) {
+		reed = newReed;
+		limits = newLimits;
+		drawn = Optional.empty();
+		redraw();
+	}
+
+	/** {@return what is drawn now, laid out for this size} */
+	Optional<ReedDrawing> reedDrawing() {
+		if (drawn.isEmpty() && reed.isPresent() && getClientArea().width > NARROWEST / 2) {
+			drawn = Optional.of(layOut(reed.get()));
+		}
+		return drawn;
+	}
+
+	Optional<Drawing> drawing() {
+		return reedDrawing().map(ReedDrawing::drawing);
+	}
+
+	private ReedDrawing layOut(Reed what) {
+		Rectangle area = getClientArea();
+		double width = area.width;
+		ReedDrawing best = draw(what, width, GRAPH_MOST);
+		double over = best.drawing().height() - area.height;
+		if (over > 0) {
+			best = draw(what, width, Math.max(GRAPH_LEAST, GRAPH_MOST - over));
+		}
+		while (best.drawing().height() > area.height && width * 0.94 > NARROWEST && !zoomed()) {
+			width *= 0.94;
+			best = draw(what, width, GRAPH_LEAST);
+		}
+		return best;
+	}
+
+	private ReedDrawing draw(Reed what, double width, double graph) {
+		Scale scale = ReedView.fitting(what, width);
+		if (zoomed()) {
+			scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
+		}
+		return ReedView.draw(what, limits, scale, look.measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
+	}
+
+	/** {@return where the drawing begins, across} */
+	double left() {
+		return drawing().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
+	}
+
+	/** {@return the height under a place on this canvas, if it is on the reed} */
+	OptionalDouble heightAt(int x) {
+		if (reedDrawing().isEmpty()) {
+			return OptionalDouble.empty();
+		}
+		Scale scale = drawn.get().scale();
+		double z = scale.z(x - left());
+		return scale.shows(z) ? OptionalDouble.of(z) : OptionalDouble.empty();
+	}
+
+	/** {@return the handle under a place, the nearest} */
+	Optional<Handle> handleAt(int x, int y) {
+		double near = Handle.RADIUS + 4;
+		return drawing().stream().flatMap(d -> d.handles().stream())
+				.filter(h -> Math.hypot(h.x() + left() - x, h.y() - y) <= near)
+				.min((a, b) -> Double.compare(Math.hypot(a.x() + left() - x, a.y() - y), Math.hypot(b.x() + left() - x, b.y() - y)));
+	}
+
+	/** Marks a handle as the one that the keys move. */
+	void focusHandle(String id) {
+		focused = id;
+		redraw();
+	}
+
+	/** {@return the id of the handle that the keys move, or empty} */
+	String focusedHandle() {
+		return focused;
+	}
+
+	boolean zoomed() {
+		return !Double.isNaN(zoomFrom);
+	}
+
+	private void wheel(Event e) {
+		if ((e.stateMask & SWT.MOD1) == 0) {
+			return;
+		}
+		e.doit = false;
+		zoom(e.count > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, heightAt(e.x).orElse(pointer.height().orElse(0)));
+	}
+
+	/** Shows the reed larger or smaller around a height; never smaller than the whole. */
+	void zoom(double factor, double around) {
+		if (reedDrawing().isEmpty()) {
+			return;
+		}
+		double top = reed.get().top();
+		Scale next = drawn.get().scale().zoomed(around, factor);
+		double length = next.to() - next.from();
+		if (length < top / ZOOM_MOST) {
+			return;
+		}
+		if (length >= top) {
+			zoomFrom = Double.NaN;
+			zoomTo = Double.NaN;
+		} else {
+			zoomFrom = Math.max(0, Math.min(top - length, next.from()));
+			zoomTo = zoomFrom + length;
+		}
+		drawn = Optional.empty();
+		redraw();
+	}
+
+	/** Shows the whole reed. */
+	void zoomOut() {
+		zoom(0, 0);
+	}
+
+	@Override
+	public Point computeSize(int wHint, int hHint, boolean changed) {
+		int width = wHint == SWT.DEFAULT ? 640 : wHint;
+		double height = reed.map(r -> draw(r, width, GRAPH_MOST).drawing().height()).orElse(500.0);
+		return new Point(width, (int) Math.ceil(height));
+	}
+
+	private void paint(Event e) {
+		e.gc.setBackground(look.colour(Role.PAPER));
+		e.gc.fillRectangle(getClientArea());
+		Optional<ReedDrawing> now = reedDrawing();
+		if (now.isEmpty()) {
+			return;
+		}
+		SwtPainter painter = look.painter();
+		painter.paint(e.gc, now.get().drawing(), left(), 0);
+		pointer.height().ifPresent(z -> {
+			if (now.get().scale().shows(z)) {
+				Drawing over = new Drawing(now.get().drawing().width(), now.get().drawing().height(), "", "",
+						java.util.List.of(now.get().pointer(z, look.measure())));
+				painter.paint(e.gc, over, left(), 0);
+			}
+		});
+		if (isFocusControl()) {
+			now.get().drawing().handles().stream().filter(h -> h.id().equals(focused)).findFirst().ifPresent(h -> {
+				e.gc.setForeground(look.colour(Role.INK));
+				e.gc.setLineWidth(1);
+				e.gc.setLineStyle(SWT.LINE_DOT);
+				e.gc.drawOval((int) (h.x() + left()) - 9, (int) h.y() - 9, 18, 18);
+			});
+		}
+	}
+}

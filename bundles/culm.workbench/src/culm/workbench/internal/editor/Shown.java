@@ -1,0 +1,55 @@
+package culm.workbench.internal.editor;
+
+import java.util.List;
+import java.util.Optional;
+
+import culm.blank.Assessment;
+import culm.blank.rules.Finding;
+import culm.blank.rules.Rules;
+import culm.blank.rules.Verdict;
+import culm.design.DesignedBlank;
+import culm.figures.reed.Reed;
+import culm.model.problem.FileProblem;
+
+/**
+ * What an editor shows at one moment; everything in it belongs together.
+ *
+ * @param blank the design as a blank; empty when it cannot be told
+ * @param assessment its numbers
+ * @param findings what the rules say, the worst first
+ * @param verdict the sentence under the name
+ * @param reed the geometry to draw
+ * @param problems why it cannot be told
+ */
+public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessment, List<Finding> findings, Verdict verdict,
+		Optional<Reed> reed, List<FileProblem> problems) {
+
+	/** Nothing yet. */
+	public static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), List.of(),
+			new Verdict(Verdict.Sign.MAY_FIT, "not computed yet"), Optional.empty(), List.of());
+
+	/**
+	 * Computes everything of a blank; takes some milliseconds.
+	 *
+	 * @param blank the blank
+	 * @param rules the rules to judge by
+	 * @return what to show
+	 */
+	static Shown of(DesignedBlank blank, Rules rules) {
+		Assessment assessment = blank.assess();
+		List<Finding> findings = blank.judge(assessment, rules);
+		return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
+				Optional.of(Reed.of(assessment)), List.of());
+	}
+
+	/**
+	 * What to show of a design that is no blank.
+	 *
+	 * @param problems why
+	 * @return what to show
+	 */
+	static Shown of(List<FileProblem> problems) {
+		return new Shown(Optional.empty(), Optional.empty(), List.of(),
+				new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems);
+	}
+}
