@@ -59,6 +59,18 @@ public final class Bridge {
      * @throws FileProblemException for every wrong number, with where it stands
      */
     public DesignedBlank of(Design design, Path file, String shown, Studio studio) throws FileProblemException {
+        DesignedBlank draft = draft(design, file, shown, studio);
+        refuse(draft.blank(), draft.places(), shown);
+        return draft;
+    }
+
+    /**
+     * The same while it is edited: numbers that are out of range or do not go together are no reason to refuse it; its assessment says what
+     * cannot be computed.
+     *
+     * @throws FileProblemException when a linked part cannot be found or there is no plug-in for a type
+     */
+    public DesignedBlank draft(Design design, Path file, String shown, Studio studio) throws FileProblemException {
         Places places = new Places();
         List<Finding> remarks = new ArrayList<>();
         BlankBuilder builder = new SetupReader(profiles, studio, file, shown, places, remarks).read(design);
@@ -67,10 +79,8 @@ public final class Bridge {
             builder.fit(fit(fit, file, shown, studio));
             places.put("fit", shown, fit);
         }
-        Blank blank = builder.build();
-        refuse(blank, places, shown);
         String name = design.getName() == null || design.getName().isBlank() ? file.getFileName().toString() : design.getName();
-        return new DesignedBlank(name, blank, limits(design, shown, studio), places, List.copyOf(remarks));
+        return new DesignedBlank(name, builder.build(), limits(design, shown, studio), places, List.copyOf(remarks));
     }
 
     private Fit fit(FitData fit, Path file, String shown, Studio studio) throws FileProblemException {
