@@ -9,6 +9,7 @@ import culm.blank.rules.Fix;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.SignPainter;
 
 /** One finding as it is painted in the list. */
 final class FindingRow {

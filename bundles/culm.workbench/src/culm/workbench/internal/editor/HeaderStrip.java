@@ -13,6 +13,8 @@ import culm.blank.rules.Verdict;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.SignPainter;
 
 /** The design's name and, always under it, the verdict. */
 final class HeaderStrip extends Canvas {

@@ -1,7 +1,7 @@
 package culm.workbench.internal.widgets;
 
-import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -41,7 +41,7 @@ public final class NumberField extends Canvas {
 	private String shown = "";
 	private Origin origin = Origin.MEASURED;
 	private boolean trouble;
-	private Consumer<String> enter = typed -> { };
+	private Predicate<String> enter = typed -> true;
 	private IntConsumer step = hundredths -> { };
 	private Runnable focus = () -> { };
 
@@ -65,6 +65,7 @@ public final class NumberField extends Canvas {
 		text.addListener(SWT.FocusIn, e -> focused());
 		text.addListener(SWT.FocusOut, e -> {
 			takeOver();
+			giveBackQuietly();
 			text.setSelection(0);
 			redraw();
 		});
@@ -75,8 +76,8 @@ public final class NumberField extends Canvas {
 		look.onChange(this, this::dress);
 	}
 
-	/** What to do with a text that was typed; it is called with something else than what was shown. */
-	public void onEnter(Consumer<String> todo) {
+	/** What to do with a text that was typed; it says whether it could be used. Called with something else than what was shown. */
+	public void onEnter(Predicate<String> todo) {
 		enter = todo;
 	}
 
@@ -122,6 +123,12 @@ public final class NumberField extends Canvas {
 		text.selectAll();
 	}
 
+	/** Puts back what is shown, without taking the focus. */
+	public void giveBackQuietly() {
+		put(shown);
+		typing.reset(shown);
+	}
+
 	/** {@return the text as it stands in the field} */
 	public String text() {
 		return text.getText();
@@ -156,7 +163,9 @@ public final class NumberField extends Canvas {
 	private void takeOver() {
 		String typed = text.getText();
 		if (!typed.equals(shown) && origin != Origin.COMPUTED) {
-			enter.accept(typed);
+			if (enter.test(typed)) {
+				giveBackQuietly();
+			}
 		}
 	}
 

@@ -1,4 +1,4 @@
-package culm.workbench.internal.editor;
+package culm.workbench.internal.widgets;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;

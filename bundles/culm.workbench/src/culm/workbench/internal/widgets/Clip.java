@@ -1,14 +1,23 @@
-package culm.workbench.internal.editor;
+package culm.workbench.internal.widgets;
 
 import culm.figures.Size;
 import culm.figures.TextMeasure;
 
 /** Cuts a line of text to a width. */
-final class Clip {
+public final class Clip {
 	private Clip() {
 	}
 
-	static String to(String text, TextMeasure measure, Size size, double room) {
+	/**
+	 * A text that fits.
+	 *
+	 * @param text the text
+	 * @param measure measures it
+	 * @param size its size
+	 * @param room the width there is
+	 * @return the text, or its beginning and an ellipsis
+	 */
+	public static String to(String text, TextMeasure measure, Size size, double room) {
 		if (measure.width(text, size, false) <= room) {
 			return text;
 		}

@@ -1,0 +1,2 @@
+/** The form of a design, made from the described parameters. */
+package culm.workbench.internal.form;

@@ -1,0 +1,2 @@
+/** What the commands of menus and keys do. */
+package culm.workbench.internal.handlers;
