@@ -1,6 +1,9 @@
 package culm.workbench.internal;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -16,11 +19,21 @@ public final class Application implements IApplication {
 		StateFolder.take();
 		Display display = PlatformUI.createDisplay();
 		try {
-			int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor());
+			int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context)));
 			return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
 		} finally {
 			display.dispose();
 		}
+	}
+
+	/** The folder named on the command line. */
+	private static Optional<Path> studio(IApplicationContext context) {
+		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+		for (String argument : arguments) {
+			if (!argument.startsWith("-") && Files.isDirectory(Path.of(argument)))
+				return Optional.of(Path.of(argument).toAbsolutePath().normalize());
+		}
+		return Optional.empty();
 	}
 
 	@Override

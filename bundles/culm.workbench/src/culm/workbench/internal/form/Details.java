@@ -35,6 +35,8 @@ final class Details extends Composite {
 		this.context = context;
 		GridLayout layout = new GridLayout(3, false);
 		layout.marginWidth = 18;
+		layout.marginRight = -8;
+		layout.horizontalSpacing = 4;
 		layout.marginHeight = 6;
 		layout.verticalSpacing = 4;
 		setLayout(layout);
@@ -46,14 +48,15 @@ final class Details extends Composite {
 		range = label(SWT.NONE, Role.QUIET);
 		range.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 3, 1));
 		Label words = label(SWT.NONE, Role.QUIET);
-		words.setText("give or take");
+		words.setText("give / take");
 		plusMinus = new NumberField(this, context.look());
 		GridData narrow = new GridData(SWT.FILL, SWT.CENTER, false, false);
-		narrow.widthHint = 62;
+		narrow.widthHint = 76;
 		plusMinus.setLayoutData(narrow);
 		plusMinus.onEnter(this::enter);
 		measured = new Button(this, SWT.CHECK);
 		measured.setText("measured");
+		measured.setToolTipText("Measured, not assumed (Ctrl+M)");
 		measured.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
 		context.look().dress(measured, Role.PAPER, Role.INK);
 		measured.addListener(SWT.Selection, e -> toggled());

@@ -125,7 +125,7 @@ public record FormPlan(List<Section> sections) {
 		}
 
 		void profile(String part, ProfileType type) {
-			String where = part.equals("gouge") ? "gouge, " : part.equals("gougeEnd") ? "at the end, " : "";
+			String where = part.equals("gougeEnd") ? "at the end, " : "";
 			type.parameters().forEach(p -> add(part + "." + p.id(), where + p.label(), p));
 			type.tables().forEach(t -> first.add(new Measured(part + "." + t.id(), t)));
 		}
