@@ -24,8 +24,9 @@ public final class Assessor {
 
     private Assessment run() {
         double crooked = blank.number(Inputs.CROOKED);
-        Closing left = ClosingFinder.find(blank, crooked);
-        Closing right = crooked == 0 ? left : ClosingFinder.find(blank, -crooked);
+        Closing[] sides = ClosingFinder.sides(blank, crooked);
+        Closing left = sides[0];
+        Closing right = sides[1];
         Closing judged = crooked < 0 ? right : left;
         judged.problem().ifPresent(why -> troubles.add(new Trouble("sidesCloseAt", judged.path(), why)));
         double top = blank.number(Inputs.STAPLE_LENGTH);

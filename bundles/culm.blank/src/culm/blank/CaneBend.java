@@ -1,27 +1,28 @@
 package culm.blank;
 
+import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeSection;
-import culm.geometry.numeric.Gauss;
-import culm.geometry.numeric.Roots;
+import culm.geometry.numeric.Collocation;
 import culm.geometry.section.Section;
-
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Lays a blade around a section: theta turns from the blade's middle (the end of the narrow axis) to the seam, phi is the cane's own
  * angle that comes to lie there. From geometry: d mu / d theta = rho(theta) + q t / 2 with mu = g (R phi - T/2), hence
  * d phi / d theta = (rho + q t(phi) / 2) / (g (R - t(phi) / 2)); g and q are the growth of width and thickness.
- * <p>Solved by Gauss collocation of {@value Gauss#NODES} stages on panels that are halved until two levels agree to 1e-13, broken where
- * the gouge has a row. Error of phi below 1e-12 for analytic pieces.
+ * <p>Solved by Gauss collocation of {@value Collocation#STAGES} stages. A panel is halved until its tail (see {@link Collocation#tail(double[])})
+ * is below {@value #ACCEPT}, which leaves an error of about its square; panels end where the gouge has a row. Error of phi below 1e-12.
  */
 final class CaneBend {
-    private static final int N = Gauss.NODES;
-    private static final double AGREE = 1e-13;
-    private static final double AT_BREAK = 1e-10;
-    private static final int DEEPEST = 30;
-    private static final int ROUNDS = 60;
-    private static final double[][] A = stages();
+    private static final int N = Collocation.STAGES;
+    private static final double ACCEPT = 1e-6;
+    private static final double SETTLED = 2e-15;
+    private static final double ROUGH = 1e-3;
+    private static final double NEARLY = 1e-4;
+    private static final double AT_BREAK = 1e-11;
+    private static final double NEAR_BREAK = 1e-7;
+    private static final int DEEPEST = 34;
+    private static final int ROUNDS = 40;
+    private static final int NEWTON = 12;
 
     private final Section section;
     private final GougeSection gouge;
@@ -29,6 +30,11 @@ final class CaneBend {
     private final double width;
     private final double thickness;
     private final double[] breaks;
+    private final double[] rho = new double[N];
+    private final double[] phi = new double[N];
+    private final double[] slope = new double[N];
+    private boolean smooth;
+    private double tail;
 
     /** @param width growth g of width; @param thickness growth q of thickness */
     CaneBend(Section section, GougeSection gouge, double radius, double width, double thickness) {
@@ -40,83 +46,88 @@ final class CaneBend {
         this.breaks = gouge.breaks();
     }
 
-    /** The cane's angle phi at the seam, theta = pi/2. */
+    /**
+     * The cane's angle phi at the seam, theta = pi/2.
+     * @throws GeometryException when the cane would be bent around itself
+     */
     double seam() {
-        return advance(0, Math.PI / 2, 0, DEEPEST);
+        double from = 0;
+        double start = 0;
+        for (double cut : breaks) {
+            if (cut <= start + AT_BREAK) {
+                continue;
+            }
+            double end = panel(from, Math.PI / 2, start);
+            if (!smooth && (tail > ROUGH || Math.abs(end - cut) < NEARLY)) {
+                end = smooth(from, Math.PI / 2, start, DEEPEST);
+                smooth = true;
+            }
+            if (end <= cut + AT_BREAK) {
+                return smooth ? end : smooth(from, Math.PI / 2, start, DEEPEST);
+            }
+            from = reach(cut, from, start, end);
+            start = cut;
+        }
+        return smooth(from, Math.PI / 2, start, DEEPEST);
     }
 
-    private double advance(double from, double to, double phi, int depth) {
-        double whole = panel(from, to, phi);
-        for (double cut : breaks) {
-            if (cut > phi + AT_BREAK && cut < whole - AT_BREAK) {
-                double at = Roots.between(theta -> panel(from, theta, phi) - cut, from, to);
-                return advance(at, to, advance(from, at, phi, depth), depth);
+    /** Where theta brings phi to a row of the gouge: Newton's steps held within a bracket; the last one is not computed again. */
+    private double reach(double cut, double from, double start, double end) {
+        double low = from;
+        double high = Math.PI / 2;
+        double theta = from + (high - from) * (cut - start) / (end - start);
+        for (int round = 0; round < NEWTON; round++) {
+            double off = smooth(from, theta, start, DEEPEST) - cut;
+            double next = theta - off / slope(section.curvatureRadius(Math.PI / 2 - theta), gouge.thickness(cut + off));
+            if (Math.abs(off) < NEAR_BREAK) {
+                return Math.min(next, Math.PI / 2);
             }
+            low = off < 0 ? theta : low;
+            high = off > 0 ? theta : high;
+            theta = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return theta;
+    }
+
+    private double slope(double bend, double t) {
+        return (bend + 0.5 * thickness * t) / (width * (radius - 0.5 * t));
+    }
+
+    private double smooth(double from, double to, double start, int depth) {
+        double end = panel(from, to, start);
+        if (smooth || depth == 0) {
+            return end;
         }
         double mid = 0.5 * (from + to);
-        double half = panel(mid, to, panel(from, mid, phi));
-        if (depth == 0 || !(Math.abs(half - whole) > AGREE * Math.max(1, Math.abs(half)))) {
-            return half;
-        }
-        return advance(mid, to, advance(from, mid, phi, depth - 1), depth - 1);
+        return smooth(mid, to, smooth(from, mid, start, depth - 1), depth - 1);
     }
 
     private double panel(double from, double to, double start) {
         double h = to - from;
-        double[] rho = new double[N];
-        double[] phi = new double[N];
-        double[] slope = new double[N];
+        double t = gouge.thickness(start);
         for (int i = 0; i < N; i++) {
-            rho[i] = section.curvatureRadius(Math.PI / 2 - from - h * Gauss.node(i));
-            phi[i] = start;
+            rho[i] = section.curvatureRadius(Math.PI / 2 - from - h * Collocation.node(i));
+            slope[i] = slope(rho[i], t);
         }
-        for (int round = 0; round < ROUNDS; round++) {
-            for (int i = 0; i < N; i++) {
-                double t = gouge.thickness(phi[i]);
-                slope[i] = (rho[i] + 0.5 * thickness * t) / (width * (radius - 0.5 * t));
-            }
+        boolean settled = false;
+        for (int round = 0; round < ROUNDS && !settled; round++) {
             double moved = 0;
             for (int i = 0; i < N; i++) {
-                double next = 0;
-                for (int j = 0; j < N; j++) {
-                    next += A[i][j] * slope[j];
-                }
-                next = start + h * next;
+                double next = start + h * Collocation.advance(i, slope);
                 moved = Math.max(moved, Math.abs(next - phi[i]));
                 phi[i] = next;
             }
-            if (moved < 1e-15 * Math.max(1, Math.abs(phi[N - 1]))) {
-                break;
+            for (int i = 0; i < N; i++) {
+                slope[i] = slope(rho[i], gouge.thickness(phi[i]));
             }
+            settled = round > 0 && moved <= SETTLED * Math.max(1, Math.abs(phi[N - 1]));
         }
-        double end = 0;
-        for (int i = 0; i < N; i++) {
-            end += Gauss.weight(i) * slope[i];
+        double end = start + h * Collocation.whole(slope);
+        if (!(Math.abs(end) < Double.MAX_VALUE)) {
+            throw new GeometryException("gouge", "This cane cannot be bent around this staple: it is too thick for its tube.");
         }
-        return start + h * end;
-    }
-
-    /** Integrals of the Lagrange polynomials of the nodes from 0 to each node. */
-    private static double[][] stages() {
-        GaussIntegrator rule = new GaussIntegratorFactory().legendre(N, 0, 1);
-        double[][] a = new double[N][N];
-        for (int i = 0; i < N; i++) {
-            for (int j = 0; j < N; j++) {
-                for (int k = 0; k < N; k++) {
-                    a[i][j] += Gauss.node(i) * rule.getWeight(k) * lagrange(j, Gauss.node(i) * rule.getPoint(k));
-                }
-            }
-        }
-        return a;
-    }
-
-    private static double lagrange(int j, double at) {
-        double product = 1;
-        for (int m = 0; m < N; m++) {
-            if (m != j) {
-                product *= (at - Gauss.node(m)) / (Gauss.node(j) - Gauss.node(m));
-            }
-        }
-        return product;
+        tail = Collocation.tail(slope);
+        smooth = settled && tail < ACCEPT;
+        return end;
     }
 }

@@ -1,31 +1,19 @@
 package culm.blank;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.Locale;
-import java.util.NavigableSet;
-import java.util.OptionalDouble;
-import java.util.TreeSet;
-import java.util.function.DoubleUnaryOperator;
-
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.univariate.BrentOptimizer;
-import org.hipparchus.optim.univariate.SearchInterval;
-import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
-import org.hipparchus.optim.univariate.UnivariatePointValuePair;
+import java.util.stream.DoubleStream;
 
 import culm.geometry.GeometryException;
-import culm.geometry.numeric.Roots;
+import culm.geometry.numeric.Chebyshev;
+import culm.geometry.shape.Edge;
+import culm.geometry.shape.ShapeWidth;
 
 /**
- * Finds where the sides close: samples the overlap at every row and at most {@value #STEP} mm apart, looks for a turn between samples that
- * could touch zero, and brackets each change of sign; roots to {@value Roots#TOLERANCE} mm. This is the reference path: slow and sure.
+ * Finds where the sides close: asks whether staple and cane overlap and the data reaches, then follows the seam along the overlap ({@link SeamCourse}).
+ * This is the reference path; every faster one is held against it.
  */
 public final class ClosingFinder {
-    /** Largest distance of two samples, mm. */
-    public static final double STEP = 0.25;
+    private static final int KINK_STEPS = 48;
 
     private ClosingFinder() {
     }
@@ -37,117 +25,65 @@ public final class ClosingFinder {
 
     /** The closing at a seam that is opened by {@code extra} mm (crooked; negative closes it). */
     public static Closing find(Blank blank, double extra) {
-        Seam seam;
+        return sides(blank, extra)[0];
+    }
+
+    /** The closings of both seams of a blank whose blades are displaced by {@code crooked} mm: the one that this opens, then the one that it closes. */
+    static Closing[] sides(Blank blank, double crooked) {
         try {
-            seam = new Seam(blank);
+            SeamCourse course = course(new Seam(blank));
+            Closing opened = course.closing(crooked);
+            return new Closing[] {opened, crooked == 0 ? opened : course.closing(-crooked)};
         } catch (GeometryException e) {
-            return Closing.refused(e.path(), e.getMessage());
+            Closing refused = Closing.refused(e.path(), e.getMessage());
+            return new Closing[] {refused, refused};
         }
+    }
+
+    /**
+     * How far the sides are open along the whole overlap.
+     * @throws GeometryException when staple and cane do not overlap, the data does not reach, or the seam cannot be computed somewhere
+     */
+    public static SeamCourse course(Seam seam) {
         double top = seam.parts().staple().length();
         double tie = seam.tieLength();
         double end = tie - seam.parts().foldedLength();
         if (!(end >= 0)) {
-            return Closing.refused(Inputs.TIE_LENGTH, say("The end of the cane would lie %.1f mm below the bottom of the staple.", -end));
+            throw refuse(Inputs.TIE_LENGTH, "The end of the cane would lie %.1f mm below the bottom of the staple.", -end);
         }
         if (!(end < top)) {
-            return Closing.refused(Inputs.TIE_LENGTH, say("The cane ends at %.1f mm, above the staple's top at %.1f mm: they do not overlap.", end, top));
+            throw refuse(Inputs.TIE_LENGTH, "The cane ends at %.1f mm, above the staple's top at %.1f mm: they do not overlap.", end, top);
         }
         if (!(top < tie)) {
-            return Closing.refused(Inputs.TIE_LENGTH, say("The fold at %.1f mm is not above the staple's top at %.1f mm.", tie, top));
+            throw refuse(Inputs.TIE_LENGTH, "The fold at %.1f mm is not above the staple's top at %.1f mm.", tie, top);
         }
-        if (seam.parts().width().from() > tie - top || seam.parts().width().to() < tie - end) {
-            return Closing.refused("shape", say("The widths reach from %.1f to %.1f mm from the fold; needed are %.1f to %.1f mm.",
-                    seam.parts().width().from(), seam.parts().width().to(), tie - top, tie - end));
+        ShapeWidth width = seam.parts().width();
+        if (width.from() > tie - top || width.to() < tie - end) {
+            throw refuse("shape", "The widths reach from %.1f to %.1f mm from the fold; needed are %.1f to %.1f mm.", width.from(), width.to(), tie - top,
+                    tie - end);
         }
         if (seam.parts().inside().filter(w -> w.from() > tie - top || w.to() < tie - end).isPresent()) {
-            return Closing.refused("inside", say("The inside widths do not reach from %.1f to %.1f mm from the fold.", tie - top, tie - end));
+            throw refuse("inside", "The inside widths do not reach from %.1f to %.1f mm from the fold.", tie - top, tie - end);
         }
-        try {
-            return scan(z -> seam.open(z) + extra, heights(seam, end, top));
-        } catch (GeometryException e) {
-            return Closing.refused(e.path(), e.getMessage());
-        }
+        return SeamCourse.of(seam::open, end, top, marks(seam, end, top));
     }
 
-    private static double[] heights(Seam seam, double end, double top) {
-        NavigableSet<Double> all = new TreeSet<>(List.of(end, top));
-        for (double z : seam.parts().staple().shape().breaks()) {
-            all.add(z);
+    /** Heights of the rows of staple and shape, and where the other corner of the edge begins to meet first. */
+    private static double[] marks(Seam seam, double end, double top) {
+        DoubleStream rows = DoubleStream.concat(DoubleStream.of(seam.parts().staple().shape().breaks()),
+                DoubleStream.of(seam.parts().width().breaks()).map(s -> seam.tieLength() - s));
+        if (seam.parts().inside().isEmpty()) {
+            return rows.toArray();
         }
-        for (double s : seam.parts().width().breaks()) {
-            all.add(seam.tieLength() - s);
-        }
-        seam.parts().inside().ifPresent(w -> {
-            for (double s : w.breaks()) {
-                all.add(seam.tieLength() - s);
-            }
-        });
-        List<Double> marks = new ArrayList<>(all.subSet(end, true, top, true));
-        List<Double> heights = new ArrayList<>();
-        for (int i = 0; i + 1 < marks.size(); i++) {
-            double from = marks.get(i);
-            double gap = marks.get(i + 1) - from;
-            int steps = (int) Math.ceil(gap / STEP);
-            for (int k = 0; k < steps; k++) {
-                heights.add(from + gap * k / steps);
-            }
-        }
-        heights.add(top);
-        return heights.stream().mapToDouble(Double::doubleValue).toArray();
+        DoubleStream inner = DoubleStream.of(seam.parts().inside().get().breaks()).map(s -> seam.tieLength() - s);
+        Chebyshev ahead = Chebyshev.of(z -> {
+            Edge edge = seam.edge(seam.tieLength() - z);
+            return edge.inner() - edge.outer();
+        }, end, top, KINK_STEPS);
+        return DoubleStream.concat(DoubleStream.concat(rows, inner), ahead.roots().stream().mapToDouble(Double::doubleValue)).toArray();
     }
 
-    private static Closing scan(DoubleUnaryOperator open, double[] z) {
-        List<SeamPoint> course = new ArrayList<>();
-        for (double height : z) {
-            course.add(new SeamPoint(height, open.applyAsDouble(height)));
-        }
-        course = withTurns(open, course);
-        List<Stretch> closed = new ArrayList<>();
-        double since = Double.NaN;
-        for (int i = 0; i < course.size(); i++) {
-            SeamPoint here = course.get(i);
-            boolean shut = here.open() <= 0;
-            if (i == 0) {
-                since = shut ? here.z() : Double.NaN;
-            } else if (shut != course.get(i - 1).open() <= 0) {
-                double root = Roots.between(open, course.get(i - 1).z(), here.z());
-                if (shut) {
-                    since = root;
-                } else {
-                    closed.add(new Stretch(since, root));
-                    since = Double.NaN;
-                }
-            }
-        }
-        OptionalDouble at = Double.isNaN(since) ? OptionalDouble.empty() : OptionalDouble.of(since);
-        at.ifPresent(from -> closed.add(new Stretch(from, z[z.length - 1])));
-        return new Closing(at, Collections.unmodifiableList(closed), Collections.unmodifiableList(course), java.util.Optional.empty(), "");
-    }
-
-    /** Adds the turning point between two samples where the course may cross zero twice unseen. */
-    private static List<SeamPoint> withTurns(DoubleUnaryOperator open, List<SeamPoint> course) {
-        List<SeamPoint> all = new ArrayList<>(course);
-        for (int i = 1; i + 1 < course.size(); i++) {
-            double before = course.get(i - 1).open();
-            double here = course.get(i).open();
-            double after = course.get(i + 1).open();
-            boolean sameSide = before <= 0 == here <= 0 && here <= 0 == after <= 0;
-            boolean peak = here <= 0 && here >= before && here >= after;
-            boolean dip = here > 0 && here <= before && here <= after;
-            if (sameSide && (peak || dip)) {
-                UnivariatePointValuePair turn = new BrentOptimizer(1e-9, 1e-12).optimize(MaxEval.unlimited(),
-                        peak ? GoalType.MAXIMIZE : GoalType.MINIMIZE, new UnivariateObjectiveFunction(open::applyAsDouble),
-                        new SearchInterval(course.get(i - 1).z(), course.get(i + 1).z(), course.get(i).z()));
-                if (turn.getValue() <= 0 != here <= 0) {
-                    all.add(new SeamPoint(turn.getPoint(), turn.getValue()));
-                }
-            }
-        }
-        all.sort(java.util.Comparator.comparingDouble(SeamPoint::z));
-        return all;
-    }
-
-    private static String say(String format, Object... args) {
-        return String.format(Locale.ROOT, format, args);
+    private static GeometryException refuse(String path, String format, Object... numbers) {
+        return new GeometryException(path, String.format(Locale.ROOT, format, numbers));
     }
 }

@@ -15,7 +15,7 @@ import culm.geometry.shape.ShapeWidth;
  * far the sides are open, G(z) = 2 (M - m); negative when pinched. z from the bottom of the staple, mm, on [0, staple length].
  */
 public final class Seam {
-    private static final int INSIDE_SAMPLES = 12;
+    private static final double ROUNDING = 1e-9;
     private final Parts parts;
     private final Cut cut;
     private final double tieLength;
@@ -95,7 +95,7 @@ public final class Seam {
     private Edge edge(double s, GougeSection gouge) {
         double radius = parts.gouge().tubeRadius();
         try {
-            double outer = Edge.barkAngle(parts.width().at(s), cut.measure(), radius);
+            double outer = Edge.barkAngle(at(parts.width(), s), cut.measure(), radius);
             if (cut.edges() == EdgeKind.RADIAL) {
                 return new Edge(outer, outer);
             }
@@ -103,19 +103,22 @@ public final class Seam {
                 return Edge.square(outer, gouge, radius);
             }
             ShapeWidth inside = parts.inside().orElseThrow();
-            return Edge.twoWidths(outer, inside.at(s), gouge, radius);
+            return Edge.twoWidths(outer, at(inside, s), gouge, radius);
         } catch (GeometryException e) {
             throw new GeometryException("shape", String.format(Locale.ROOT, "%s (%.1f mm from the fold)", e.getMessage(), s));
         }
     }
 
+    /** The width at s, which may miss the last row by rounding. */
+    private static double at(ShapeWidth width, double s) {
+        return width.at(s < width.from() && s > width.from() - ROUNDING ? width.from() : s > width.to() && s < width.to() + ROUNDING ? width.to() : s);
+    }
+
     private static void requireThickness(GougeSection gouge, double phi, double s) {
-        for (int i = 0; i <= INSIDE_SAMPLES; i++) {
-            double t = gouge.thickness(phi * i / INSIDE_SAMPLES);
-            if (!(t > 0)) {
-                throw new GeometryException("gouge", String.format(Locale.ROOT,
-                        "The gouge leaves no cane inside the blade: %.2f mm of thickness, %.1f mm from the fold.", t, s));
-            }
+        double least = gouge.smallest(phi);
+        if (!(least > 0)) {
+            throw new GeometryException("gouge", String.format(Locale.ROOT,
+                    "The gouge leaves no cane inside the blade: %.2f mm of thickness, %.1f mm from the fold.", least, s));
         }
     }
 }

@@ -42,5 +42,10 @@ public final class Concentric implements GougeType {
         public double integral(double phi) {
             return thickness * phi;
         }
+
+        @Override
+        public double smallest(double phi) {
+            return thickness;
+        }
     }
 }

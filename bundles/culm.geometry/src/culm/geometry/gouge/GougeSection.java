@@ -12,8 +12,23 @@ public interface GougeSection {
         return new double[0];
     }
 
-    /** Integral of the thickness from 0 to phi, mm rad. */
+    /** Integral of the thickness from 0 to phi, mm rad. Here by Gauss quadrature between the breaks, to 1e-13. */
     default double integral(double phi) {
         return Gauss.integrate(this::thickness, 0, phi, breaks());
+    }
+
+    /** Smallest thickness from 0 to phi, mm. Here from samples {@code phi/24} apart and the breaks; overridden where it is known. */
+    default double smallest(double phi) {
+        int samples = 24;
+        double least = thickness(phi);
+        for (int i = 0; i < samples; i++) {
+            least = Math.min(least, thickness(phi * i / samples));
+        }
+        for (double cut : breaks()) {
+            if (cut < phi) {
+                least = Math.min(least, thickness(cut));
+            }
+        }
+        return least;
     }
 }

@@ -58,7 +58,17 @@ public final class MeasuredGouge implements GougeType {
         return new Measured(new Pchip(rows.column(0), rows.column(1)), tubeRadius);
     }
 
-    private record Measured(Pchip along, double tubeRadius) implements GougeSection {
+    private static final class Measured implements GougeSection {
+        private final Pchip along;
+        private final double tubeRadius;
+        private final double[] breaks;
+
+        Measured(Pchip along, double tubeRadius) {
+            this.along = along;
+            this.tubeRadius = tubeRadius;
+            this.breaks = Arrays.stream(along.places()).skip(1).map(d -> d / tubeRadius).filter(phi -> phi < Math.PI / 2).toArray();
+        }
+
         @Override
         public double thickness(double phi) {
             return along.value(Math.min(along.to(), Math.abs(phi) * tubeRadius));
@@ -66,7 +76,24 @@ public final class MeasuredGouge implements GougeType {
 
         @Override
         public double[] breaks() {
-            return Arrays.stream(along.places()).skip(1).map(d -> d / tubeRadius).filter(phi -> phi < Math.PI / 2).toArray();
+            return breaks.clone();
+        }
+
+        /** Exact: the cubic's integral, and the last row beyond it. */
+        @Override
+        public double integral(double phi) {
+            double to = Math.min(along.to(), phi * tubeRadius);
+            return (along.integral(to) + (phi * tubeRadius - to) * along.value(along.to())) / tubeRadius;
+        }
+
+        /** The monotone cubic has no other turning points than its rows. */
+        @Override
+        public double smallest(double phi) {
+            double least = Math.min(thickness(0), thickness(phi));
+            for (double cut : breaks) {
+                least = cut < phi ? Math.min(least, thickness(cut)) : least;
+            }
+            return least;
         }
     }
 }

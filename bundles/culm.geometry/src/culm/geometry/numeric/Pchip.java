@@ -12,6 +12,7 @@ public final class Pchip {
     private final double[] x;
     private final double[] y;
     private final double[] d;
+    private final double[] sums;
 
     /**
      * @param x places, strictly ascending, at least two, finite
@@ -33,6 +34,7 @@ public final class Pchip {
         this.x = x.clone();
         this.y = y.clone();
         this.d = slopes(this.x, this.y);
+        this.sums = sums(this.x, this.y, this.d);
     }
 
     /** First place. */
@@ -73,6 +75,17 @@ public final class Pchip {
         return 6 * u * (1 - u) * step + (1 - u) * (1 - 3 * u) * d[i] + u * (3 * u - 2) * d[i + 1];
     }
 
+    /** Exact integral from the first place to {@code at}; @throws IllegalArgumentException outside the rows */
+    public double integral(double at) {
+        int i = interval(at);
+        double h = x[i + 1] - x[i];
+        double u = (at - x[i]) / h;
+        double w = u * u * u;
+        double value = (u - w + 0.5 * u * w) * y[i] + (w - 0.5 * u * w) * y[i + 1];
+        double slope = (0.5 * u * u - 2 * w / 3 + 0.25 * u * w) * d[i] + (0.25 * u * w - w / 3) * d[i + 1];
+        return sums[i] + h * (value + h * slope);
+    }
+
     private int interval(double at) {
         if (!covers(at)) {
             throw new IllegalArgumentException(at + " is outside the measured places " + from() + " to " + to());
@@ -106,6 +119,16 @@ public final class Pchip {
             }
         }
         return d;
+    }
+
+    /** Integrals up to each place: an interval adds h (y0 + y1) / 2 + h^2 (d0 - d1) / 12. */
+    private static double[] sums(double[] x, double[] y, double[] d) {
+        double[] sums = new double[x.length];
+        for (int i = 0; i + 1 < x.length; i++) {
+            double h = x[i + 1] - x[i];
+            sums[i + 1] = sums[i] + h * (y[i] + y[i + 1]) / 2 + h * h * (d[i] - d[i + 1]) / 12;
+        }
+        return sums;
     }
 
     private static double end(double h0, double h1, double s0, double s1) {

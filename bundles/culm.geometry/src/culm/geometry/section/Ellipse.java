@@ -19,9 +19,8 @@ public record Ellipse(double a, double b) implements Section {
 
     @Override
     public double support(double psi) {
-        double x = a * Math.cos(psi);
-        double y = b * Math.sin(psi);
-        return Math.sqrt(x * x + y * y);
+        double sin = Math.sin(psi);
+        return Math.sqrt(a * a * (1 - sin) * (1 + sin) + b * b * sin * sin);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package culm.geometry.section;
 
+import java.util.Locale;
+
 import culm.geometry.GeometryException;
 
 /**
@@ -13,7 +15,7 @@ public record ParallelSection(Section base, double distance) implements Section 
             throw new GeometryException("", "A wall of " + distance + " mm is not a length.");
         }
         if (distance < 0 && -distance >= base.smallestRadius()) {
-            throw new GeometryException("wall", String.format(java.util.Locale.ROOT,
+            throw new GeometryException("wall", String.format(Locale.ROOT,
                     "A wall of %.2f mm does not fit inside an oval of %.2f by %.2f mm: its sharpest bend has a radius of only %.2f mm.",
                     -distance, 2 * base.halfWide(), 2 * base.halfNarrow(), base.smallestRadius()));
         }
