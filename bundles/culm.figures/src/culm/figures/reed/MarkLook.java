@@ -31,6 +31,12 @@ final class MarkLook {
         return turns.isPresent() && turns.getAsDouble() >= limits.get(Limits.TURNS_FEWEST) && turns.getAsDouble() <= limits.get(Limits.TURNS_MOST);
     }
 
+    /** Whether the whole give or take of the turns left is within the limits too. */
+    boolean surely() {
+        return fits() && reed.assessment().turnsBand().filter(b -> !b.open() && b.low() >= limits.get(Limits.TURNS_FEWEST)
+                && b.high() <= limits.get(Limits.TURNS_MOST)).isPresent();
+    }
+
     Role role(Mark mark) {
         return switch (mark) {
             case SIDES_CLOSE -> fits() ? Role.FITS : Role.DOES_NOT;

@@ -25,7 +25,10 @@ import culm.figures.Style;
 import culm.figures.TextMeasure;
 import culm.figures.Ticks;
 
-/** How far the sides are open over height: the course at each seam, the closing with its give or take, closed stretches, the wrap. */
+/**
+ * How far the sides are open over height: the course at each seam, the closing with its give or take, closed stretches, the wrap. The closing is a
+ * full circle where its whole give or take is within the limits, a ring where only its value is, a cross where it is not.
+ */
 final class SeamGraph {
     private static final double NUMBERS_ROOM = 34;
     private final Reed reed;
@@ -159,8 +162,8 @@ final class SeamGraph {
             double z = a.sidesCloseAt().getAsDouble();
             if (scale.shows(z)) {
                 Role role = look.fits() ? Role.FITS : Role.DOES_NOT;
-                p.shape(look.fits() ? Path.circle(scale.x(z), y.at(0), 5.5) : cross(scale.x(z), y.at(0)),
-                        look.fits() ? Style.fill(role).edged(Role.PAPER, 1) : Style.line(role, 2.4));
+                Style sign = look.surely() ? Style.fill(role).edged(Role.PAPER, 1) : Style.fill(Role.PAPER).edged(role, 2.4);
+                p.shape(look.fits() ? Path.circle(scale.x(z), y.at(0), 5.5) : cross(scale.x(z), y.at(0)), look.fits() ? sign : Style.line(role, 2.4));
                 String turns = Numbers.fixed(a.turnsLeft().orElse(0), 1) + (one(a.turnsLeft().orElse(0)) ? " turn left" : " turns left");
                 String band = a.turnsBand().map(b -> ", give or take " + Numbers.fixed(b.half(), 1)).orElse("");
                 beside(p, scale.x(Math.max(z, Math.min(reed.stapleTop(), a.closeBand().map(Band::high).orElse(z)))), y.at(0) - 9, turns, band, role);
