@@ -248,6 +248,16 @@ class EditsTest {
     }
 
     @Test
+    void aLabelSaysWhatInTheBenchsWords() throws Exception {
+        Edits edits = edits(Studios.design("trial-12.reed"));
+        assertEquals("tie length to 71.3 mm", edits.setValue(Inputs.TIE_LENGTH, 71.3).getLabel());
+        assertEquals("staple top wide to 3.4", edits.setValue("staple.topWide", 3.4).getLabel());
+        assertEquals("shape width, row 3 to 6.1", edits.setValue("shape.places[2].width", 6.1).getLabel());
+        assertEquals("shape edges", edits.set("shape", "edges", Edges.RADIAL).getLabel());
+        assertEquals("gouge end as concentric", edits.setProfile("gougeEnd", PROFILES.gouges().find("culm.gouge.concentric").orElseThrow()).getLabel());
+    }
+
+    @Test
     void whatFailsHalfWayChangesNothing() throws Exception {
         Design design = Studios.design("trial-12.reed");
         String before = Studios.FILES.text(design);

@@ -24,7 +24,6 @@ import culm.model.Row;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Link;
 import culm.model.text.Cells;
-import culm.model.text.Numbers;
 
 /**
  * Makes the commands that change a design, or one part in a parts file. Inputs are named by the paths of {@link culm.blank.Inputs};
@@ -65,7 +64,7 @@ public final class Edits {
     public Edit setValue(String path, double value) throws FileProblemException {
         requireFinite(value);
         InputPath at = InputPath.of(path);
-        String label = path + " " + Numbers.format(value);
+        String label = Words.of(path, value);
         if (at.isCell()) {
             return in(at.element(), label, element -> {
                 Row row = Slots.row(Slots.table(element, at), at.row());
@@ -87,7 +86,7 @@ public final class Edits {
         if (at.isCell() || at.element().equals("tie")) {
             return setValue(path, value);
         }
-        return in(at.element(), path + " " + Numbers.format(value), element -> {
+        return in(at.element(), Words.of(path, value), element -> {
             Quantity quantity = Slots.ownQuantity(element, at);
             quantity.setValue(value);
             quantity.setHow(How.ASSUMED);
@@ -106,7 +105,7 @@ public final class Edits {
         value.ifPresent(Edits::requireFinite);
         tolerance.ifPresent(Edits::requireNotNegative);
         InputPath at = number(path);
-        return in(at.element(), path, element -> {
+        return in(at.element(), Words.of(path), element -> {
             Quantity quantity = Slots.ownQuantity(element, at);
             value.ifPresentOrElse(quantity::setValue, quantity::unsetValue);
             tolerance.ifPresentOrElse(quantity::setTolerance, quantity::unsetTolerance);
@@ -118,7 +117,7 @@ public final class Edits {
     public Edit setTolerance(String path, OptionalDouble tolerance) throws FileProblemException {
         tolerance.ifPresent(Edits::requireNotNegative);
         InputPath at = number(path);
-        return in(at.element(), path + ", give or take", element -> {
+        return in(at.element(), Words.of(path) + ", give or take", element -> {
             Quantity quantity = Slots.ownQuantity(element, at);
             tolerance.ifPresentOrElse(quantity::setTolerance, quantity::unsetTolerance);
         });
@@ -127,13 +126,13 @@ public final class Edits {
     /** Says whether a number was measured. @param how null: not said. @throws FileProblemException as {@link #setValue} */
     public Edit setHow(String path, How how) throws FileProblemException {
         InputPath at = number(path);
-        return in(at.element(), path + (how == null ? "" : " " + how.getLiteral()), element -> setHow(Slots.ownQuantity(element, at), how));
+        return in(at.element(), Words.of(path) + (how == null ? "" : " " + how.getLiteral()), element -> setHow(Slots.ownQuantity(element, at), how));
     }
 
     /** Takes a number away; it is then absent, not zero. @throws FileProblemException as {@link #setValue} */
     public Edit clear(String path) throws FileProblemException {
         InputPath at = number(path);
-        return in(at.element(), "without " + path, element -> Slots.remove(element, at));
+        return in(at.element(), "without " + Words.of(path), element -> Slots.remove(element, at));
     }
 
     /**
@@ -146,14 +145,14 @@ public final class Edits {
         rows.forEach(row -> row.cells().asMap().values().forEach(Edits::requireFinite));
         InputPath at = number(table);
         List<RowEntry> wanted = List.copyOf(rows);
-        return in(at.element(), "rows of " + table, element -> TableEdits.replace(Slots.ownTable(element, at), wanted, random));
+        return in(at.element(), Words.of(table), element -> TableEdits.replace(Slots.ownTable(element, at), wanted, random));
     }
 
     /** Says of all rows of a column how well it is known. @param how null: not said. @throws FileProblemException as {@link #setValue} */
     public Edit setColumn(String table, String column, OptionalDouble tolerance, How how) throws FileProblemException {
         tolerance.ifPresent(Edits::requireNotNegative);
         InputPath at = number(table);
-        return in(at.element(), table + " " + column + ", give or take", element -> {
+        return in(at.element(), Words.of(table) + " " + Words.apart(column) + ", give or take", element -> {
             Column said = TableEdits.column(Slots.ownTable(element, at), column);
             tolerance.ifPresentOrElse(said::setTolerance, said::unsetTolerance);
             if (how == null) {
@@ -171,7 +170,7 @@ public final class Edits {
      * @throws FileProblemException as {@link #setValue}
      */
     public Edit setProfile(String part, ProfileType type) throws FileProblemException {
-        return in(part, part + " as " + type.name(), element -> {
+        return in(part, Words.apart(part) + " as " + type.name(), element -> {
             EStructuralFeature feature = Slots.profileFeature(element, part);
             element.eSet(feature, new ProfileMaker(random).make(type, (culm.model.ProfileData) element.eGet(feature)));
         });
@@ -214,7 +213,7 @@ public final class Edits {
      * @throws FileProblemException as {@link #setValue}
      */
     public Edit set(String element, String feature, Object value) throws FileProblemException {
-        return in(element, element.isEmpty() ? feature : element + " " + feature, target -> {
+        return in(element, element.isEmpty() ? Words.apart(feature) : Words.apart(element) + " " + Words.apart(feature), target -> {
             EStructuralFeature found = target.eClass().getEStructuralFeature(feature);
             if (found == null || found.isMany()) {
                 throw new IllegalArgumentException("There is no " + feature + " here.");

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -17,7 +18,8 @@ import java.util.UUID;
 
 /**
  * Writes files so that at every moment the old or the new one is there, whole: beside it, flushed to the disk, then
- * moved over it in one step. The file before is kept as one backup, {@code name.bak}.
+ * moved over it in one step. The file before is kept as one backup, {@code name.bak}. Programs that save into the same
+ * folder take turns.
  */
 public final class SafeFile {
 	/** What the name of the backup ends in. */
@@ -47,9 +49,7 @@ public final class SafeFile {
 	 */
 	public static Optional<ContentStamp> stamp(Path path) throws FileProblemException {
 		try {
-			return Optional.of(ContentStamp.of(Files.readAllBytes(path)));
-		} catch (NoSuchFileException e) {
-			return Optional.empty();
+			return content(path).map(ContentStamp::of);
 		} catch (IOException e) {
 			throw failed(path, "it cannot be read", e);
 		}
@@ -66,14 +66,7 @@ public final class SafeFile {
 	 */
 	public static ContentStamp replace(Path path, byte[] content, Optional<ContentStamp> expected)
 			throws FileProblemException {
-		Optional<ContentStamp> now = stamp(path);
-		if (!now.equals(expected)) {
-			throw new FileProblemException(new FileProblem(Kind.CHANGED_ON_DISK, path.toString(), 0, "",
-					now.isEmpty() ? "it is no longer there; nothing was saved"
-							: expected.isEmpty() ? "there is a file of this name already; nothing was saved"
-									: "it was changed by someone else since it was opened; nothing was saved"));
-		}
-		return write(path, content, now);
+		return write(path, content, Optional.of(expected), true);
 	}
 
 	/**
@@ -85,25 +78,58 @@ public final class SafeFile {
 	 * @throws FileProblemException when it cannot be written; the old file is then intact
 	 */
 	public static ContentStamp overwrite(Path path, byte[] content) throws FileProblemException {
-		return write(path, content, stamp(path));
+		return write(path, content, Optional.empty(), true);
 	}
 
-	private static ContentStamp write(Path path, byte[] content, Optional<ContentStamp> now)
-			throws FileProblemException {
-		ContentStamp stamp = ContentStamp.of(content);
-		if (now.isPresent() && now.get().equals(stamp)) {
-			return stamp;
-		}
+	/** For copies that are aside themselves. */
+	static ContentStamp overwriteWithoutBackup(Path path, byte[] content) throws FileProblemException {
+		return write(path, content, Optional.empty(), false);
+	}
+
+	/** A lock of the file system holds off other programs, the monitor other threads of this one. */
+	private static synchronized ContentStamp write(Path path, byte[] content, Optional<Optional<ContentStamp>> expected,
+			boolean backup) throws FileProblemException {
 		try {
-			Path target = Files.isSymbolicLink(path) ? path.toRealPath() : path;
-			if (now.isPresent()) {
-				move(writeBeside(target, Files.readAllBytes(target)), target.resolveSibling(target.getFileName() + BACKUP));
+			Path target = Files.isSymbolicLink(path) ? path.toRealPath() : path.toAbsolutePath();
+			try (FolderLock turn = FolderLock.of(target.getParent())) {
+				Optional<byte[]> before = content(target);
+				Optional<ContentStamp> now = before.map(ContentStamp::of);
+				if (expected.isPresent() && !now.equals(expected.get())) {
+					throw changed(path, now.isPresent(), expected.get().isPresent());
+				}
+				ContentStamp stamp = ContentStamp.of(content);
+				if (now.isEmpty() || !now.get().equals(stamp)) {
+					removeHalfWritten(target);
+					if (backup && before.isPresent()) {
+						move(writeBeside(target, before.get()), target.resolveSibling(target.getFileName() + BACKUP));
+					}
+					move(writeBeside(target, content), target);
+					flushFolder(target.getParent());
+				}
+				return stamp;
 			}
-			move(writeBeside(target, content), target);
-			flushFolder(target.toAbsolutePath().getParent());
-			return stamp;
 		} catch (IOException e) {
 			throw failed(path, "it cannot be written; what was there is unchanged", e);
+		}
+	}
+
+	private static Optional<byte[]> content(Path path) throws IOException {
+		try {
+			return Optional.of(Files.readAllBytes(path));
+		} catch (NoSuchFileException e) {
+			return Optional.empty();
+		}
+	}
+
+	/** What a program left that died while it saved; whoever holds the lock is alone, so that nobody is writing them. */
+	private static void removeHalfWritten(Path target) throws IOException {
+		String start = "." + target.getFileName() + "-";
+		try (DirectoryStream<Path> left = Files.newDirectoryStream(target.getParent(),
+				file -> file.getFileName().toString().startsWith(start)
+						&& file.getFileName().toString().endsWith(HALF_WRITTEN))) {
+			for (Path file : left) {
+				Files.deleteIfExists(file);
+			}
 		}
 	}
 
@@ -148,6 +174,13 @@ public final class SafeFile {
 				channel.force(true);
 			}
 		}
+	}
+
+	private static FileProblemException changed(Path path, boolean there, boolean wasThere) {
+		String sentence = !there ? "it is no longer there; nothing was saved"
+				: wasThere ? "it was changed by someone else since it was opened; nothing was saved"
+						: "there is a file of this name already; nothing was saved";
+		return new FileProblemException(new FileProblem(Kind.CHANGED_ON_DISK, path.toString(), 0, "", sentence));
 	}
 
 	private static FileProblemException failed(Path path, String sentence, IOException e) {
