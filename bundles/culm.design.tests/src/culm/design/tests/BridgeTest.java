@@ -132,7 +132,8 @@ class BridgeTest {
     @MethodSource("designs")
     void everyInputCanBeSetByItsPath(String name) throws Exception {
         for (Input input : Studios.BRIDGE.read(Studios.file(name)).blank().inputs()) {
-            if (input.path().equals(Inputs.DELTA)) {
+            // A fit is replaced as a whole, and a measured staple begins at its bottom.
+            if (input.path().equals(Inputs.DELTA) || input.path().equals("staple.places[0].height")) {
                 continue;
             }
             Design design = Studios.design(name);

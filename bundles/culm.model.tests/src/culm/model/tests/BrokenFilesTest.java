@@ -13,10 +13,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -38,17 +34,10 @@ class BrokenFilesTest {
 		for (String name : new String[] {"full.reed", "unknown.reed", "hand.reed", "full.parts", "full.batch", "full.log"}) {
 			seeds.add(Samples.bytes(Samples.text(name)));
 		}
-		ExecutorService reading = Executors.newSingleThreadExecutor();
-		try {
-			for (int i = 0; i < MANY; i++) {
-				byte[] broken = broken(seeds, new SplittableRandom(i));
-				int seed = i;
-				reading.submit(() -> check(broken, seed)).get(2, TimeUnit.SECONDS);
-			}
-		} catch (ExecutionException e) {
-			throw new AssertionError(e.getCause());
-		} finally {
-			reading.shutdownNow();
+		for (int i = 0; i < MANY; i++) {
+			byte[] broken = broken(seeds, new SplittableRandom(i));
+			int seed = i;
+			Quickly.get(() -> check(broken, seed));
 		}
 		assertEquals(MANY, outcomes.values().stream().mapToInt(Integer::intValue).sum());
 		assertTrue(outcomes.size() > 8, "many ways to be broken were tried: " + outcomes);
