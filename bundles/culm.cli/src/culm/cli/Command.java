@@ -14,6 +14,11 @@ public interface Command {
 	/** What it does, in one line. */
 	String summary();
 
+	/** More for its {@code --help}: what the options and the output mean; may be empty, ends with a line break otherwise. */
+	default String help() {
+		return "";
+	}
+
 	/**
 	 * Does it.
 	 *

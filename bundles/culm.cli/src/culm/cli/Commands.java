@@ -3,9 +3,9 @@ package culm.cli;
 import java.util.List;
 import java.util.Optional;
 
-import culm.blank.rules.Rules;
+import culm.cli.parameters.ParametersCommand;
 import culm.cli.report.ReportCommand;
-import culm.geometry.profile.Profiles;
+import culm.extensions.Extensions;
 
 /** The words that the command line knows, and what happens when one of them is given. */
 public final class Commands {
@@ -19,9 +19,14 @@ public final class Commands {
 		this.known = List.copyOf(known);
 	}
 
-	/** The commands that ship. */
-	public static Commands shipped() {
-		return new Commands(List.of(new ReportCommand(Profiles.load(), Rules.load())));
+	/**
+	 * The commands that ship.
+	 *
+	 * @param extensions the types and rules that are known, from plug-ins as well
+	 */
+	public static Commands shipped(Extensions extensions) {
+		return new Commands(List.of(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()),
+				new ParametersCommand(extensions.profiles())));
 	}
 
 	/**
@@ -47,7 +52,7 @@ public final class Commands {
 
 	private static int run(Command command, List<String> arguments, Terminal terminal) {
 		if (arguments.contains("--help")) {
-			terminal.out().print(line(command));
+			terminal.out().print("usage: " + line(command) + command.help());
 			return ExitCode.FINE;
 		}
 		try {

@@ -2,11 +2,13 @@ package culm.cli.internal;
 
 import java.util.List;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 
 import culm.cli.Commands;
 import culm.cli.Terminal;
+import culm.extensions.Extensions;
 
 /** The command line as an application of the product: {@code -application culm.cli.app}. */
 public final class Headless implements IApplication {
@@ -15,7 +17,7 @@ public final class Headless implements IApplication {
 	public Object start(IApplicationContext context) {
 		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
 		Terminal terminal = Terminal.ofProcess();
-		int code = Commands.shipped().run(List.of(arguments), terminal);
+		int code = Commands.shipped(Extensions.read(Platform.getExtensionRegistry())).run(List.of(arguments), terminal);
 		terminal.flush();
 		return code;
 	}

@@ -3,6 +3,7 @@ package culm.cli.report;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -24,11 +25,13 @@ import culm.model.problem.FileProblemException;
 public final class ReportCommand implements Command {
     private final Profiles profiles;
     private final Rules rules;
+    private final List<Finding> always;
 
-    /** @param profiles the types that are known; @param rules what to judge by */
-    public ReportCommand(Profiles profiles, Rules rules) {
+    /** @param profiles the types that are known; @param rules what to judge by; @param always findings on the program itself, such as a plug-in that failed */
+    public ReportCommand(Profiles profiles, Rules rules, List<Finding> always) {
         this.profiles = profiles;
         this.rules = rules;
+        this.always = List.copyOf(always);
     }
 
     @Override
@@ -47,12 +50,18 @@ public final class ReportCommand implements Command {
     }
 
     @Override
+    public String help() {
+        return ReportHelp.text();
+    }
+
+    @Override
     public int run(List<String> words, Terminal terminal) throws CommandException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out"));
         String file = arguments.only("a design's file");
         DesignedBlank designed = read(terminal.file(file));
         Assessment assessment = designed.assess();
-        List<Finding> findings = designed.judge(assessment, rules);
+        List<Finding> findings = new ArrayList<>(designed.judge(assessment, rules));
+        findings.addAll(always);
         terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings)
                 : ReportText.text(designed.name(), assessment, findings));
         if (arguments.value("--out").isPresent()) {

@@ -1,0 +1,2 @@
+/** The reference table of every described number. */
+package culm.cli.parameters;
