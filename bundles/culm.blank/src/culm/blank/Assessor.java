@@ -38,51 +38,37 @@ public final class Assessor {
 
         OptionalDouble at = judged.at();
         List<Sensitivity> slopes = List.of();
-        Optional<Band> closeBand = Optional.empty();
-        Optional<Band> turnsBand = Optional.empty();
         OptionalDouble turns = OptionalDouble.empty();
         OptionalDouble perTurn = OptionalDouble.empty();
         if (at.isPresent()) {
             double z = at.getAsDouble();
             turns = OptionalDouble.of((wrapTop - z) / pitch);
             slopes = judged.closedEverywhere() ? List.of() : new Slopes(blank, z).closing();
-            double half = judged.closedEverywhere() ? endOfCane() : closingHalf(z);
-            closeBand = Optional.of(cut(z, half, end, top));
-            turnsBand = Optional.of(turnsBand(turns.getAsDouble(), half, pitch, closeBand.get().open()));
             perTurn = slopes.stream().filter(s -> s.input().path().equals(Inputs.TIE_LENGTH) && s.closing() != 0)
                     .mapToDouble(s -> pitch / s.closing()).findFirst();
         }
         OptionalDouble openTop = judged.openAtTop();
-        Optional<Band> openTopBand = openTop.isPresent() ? Optional.of(Band.around(openTop.getAsDouble(), GiveOrTake.opening(blank, top))) : Optional.empty();
+        Optional<GiveOrTake> bands = laid ? bands(at, slopes) : Optional.empty();
         OptionalDouble openWrap = laid && wrapTop <= top && wrapTop >= end
                 ? value("openAtWrapTop", () -> new Seam(blank).open(wrapTop) + Math.abs(crooked)) : OptionalDouble.empty();
         if (wrapTop > top) {
             troubles.add(new Trouble("openAtWrapTop", Inputs.WRAP_TOP, "The wrap stops above the staple's top; there is nothing to measure against."));
         }
         OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
-        return new Assessment(blank, judged, left, right, closeBand, turns, turnsBand, openTop, openTopBand, openWrap, perTurn, on, tie - top,
+        return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
+                bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, tie - top,
                 new Heights(blank, at), thread(laid), value("boreVolume", () -> blank.parts().staple().boreVolume()), slopes, List.copyOf(troubles));
     }
 
-    private double closingHalf(double z) {
-        return GiveOrTake.opening(blank, z) / Math.abs(new Slopes(blank, z).along());
-    }
-
-    /** Closed all along: the closing is the end of the cane, tie length minus folded length. */
-    private double endOfCane() {
-        return GiveOrTake.COVERAGE * Math.hypot(blank.tolerance(Inputs.TIE_LENGTH).standardUncertainty(),
-                blank.tolerance(Inputs.FOLDED_LENGTH).standardUncertainty());
-    }
-
-    private static Band cut(double z, double half, double end, double top) {
-        return new Band(Math.max(end, z - half), Math.min(top, z + half), half, z + half > top);
-    }
-
-    private Band turnsBand(double turns, double closingHalf, double pitch, boolean open) {
-        double wrap = GiveOrTake.COVERAGE * blank.tolerance(Inputs.WRAP_TOP).standardUncertainty();
-        double each = GiveOrTake.COVERAGE * blank.tolerance(Inputs.THREAD_PITCH).standardUncertainty();
-        double half = Math.sqrt(closingHalf * closingHalf + wrap * wrap + turns * turns * each * each) / pitch;
-        return new Band(turns - half, turns + half, half, open);
+    private Optional<GiveOrTake> bands(OptionalDouble at, List<Sensitivity> slopes) {
+        double top = blank.number(Inputs.STAPLE_LENGTH);
+        double uncertainty = Math.sqrt(slopes.stream().mapToDouble(s -> s.contribution() * s.contribution()).sum());
+        try {
+            return Optional.of(GiveOrTake.of(blank, at.isPresent() ? top - at.getAsDouble() : Double.NaN, uncertainty));
+        } catch (GeometryException e) {
+            troubles.add(new Trouble("sidesCloseBand", e.path(), e.getMessage()));
+            return Optional.empty();
+        }
     }
 
     private Optional<ThreadPath> thread(boolean laid) {

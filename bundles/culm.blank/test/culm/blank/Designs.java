@@ -103,7 +103,7 @@ final class Designs {
             default -> new Profile<>(new MeasuredShape(), Values.NONE.with("places", Table.of(new double[] {0, fold}, new double[] {between(8, 11), fold - 0.5},
                     new double[] {between(15, 19), 5.7 + wider + between(-0.2, 0.2)}, new double[] {between(21, 23.5), 5.1 + wider + between(-0.1, 0.1)},
                     new double[] {between(25, 27), 4.85 + wider + between(-0.1, 0.1)}, new double[] {between(29, 32), 4.65 + wider + between(-0.05, 0.1)},
-                    new double[] {folded, end})));
+                    new double[] {folded + 1.5, end})));
         };
     }
 
@@ -111,7 +111,7 @@ final class Designs {
     private Table inside() {
         double f = between(0.88, 1.0);
         return Table.of(new double[] {0, 6.8 * f}, new double[] {15, 5.7 * f * between(0.97, 1.01)}, new double[] {24, 4.9 * f * between(0.97, 1.01)},
-                new double[] {31, 4.6 * f * between(0.97, 1.01)}, new double[] {folded, 4.3 * f});
+                new double[] {31, 4.6 * f * between(0.97, 1.01)}, new double[] {folded + 1.5, 4.3 * f});
     }
 
     private double between(double low, double high) {
