@@ -78,13 +78,14 @@ public final class CrossSection {
     /** Drawing units to a mm at which all sections with cane on the staple fit the box; a larger section (cork, sketch) shrinks to fit. */
     private double perMm(SectionShapes shapes) {
         double from = Math.max(0, Math.min(reed.caneEnd(), reed.stapleTop()));
-        double perMm = Double.POSITIVE_INFINITY;
-        for (double at : new double[] {from, reed.wrapStart() + 1e-6, Math.min(reed.wrapTop(), reed.stapleTop()), reed.stapleTop()}) {
-            if (reed.caneOnStaple(at) && reed.covered(at)) {
-                perMm = Math.min(perMm, fitting(SectionShapes.at(reed, at)));
+        double perMm = fitting(shapes);
+        for (double at : new double[] {from, Math.min(reed.wrapTop(), reed.stapleTop()), reed.stapleTop()}) {
+            if (reed.caneOnStaple(at)) {
+                double around = reed.middle(at) + 2 * reed.thread();
+                perMm = Math.min(perMm, fitting(reed.outside(at).halfWide() + around, reed.outside(at).halfNarrow() + around));
             }
         }
-        return Math.min(perMm, fitting(shapes));
+        return perMm;
     }
 
     private double fitting(SectionShapes shapes) {
@@ -94,6 +95,10 @@ public final class CrossSection {
             wide = Math.max(wide, Math.abs(p[0]));
             high = Math.max(high, Math.abs(p[1]));
         }
+        return fitting(wide, high);
+    }
+
+    private double fitting(double wide, double high) {
         return Math.min((width / 2 - MARGIN) / wide, (height - TITLE - FOOT) / 2 / high);
     }
 

@@ -19,6 +19,7 @@ final class Laid {
     private static final double BEYOND = 0.5;
     private static final int EDGE_POINTS = 6;
     private static final int FACE_POINTS = 48;
+    private static final int REACH_POINTS = 10;
     private final Section section;
     private final Gouge gouge;
     private final GougeSection cane;
@@ -101,6 +102,22 @@ final class Laid {
             outline.add(point(leftEdge.get(i)[0], leftEdge.get(i)[1]));
         }
         return outline;
+    }
+
+    /** Half of what is seen from the wide side: the blade's farthest point from the narrow axis, when it lies straight. */
+    double reach(Edge edge) {
+        List<double[]> cut = edge(edge, 1, 0, needed);
+        double end = cut.get(EDGE_POINTS)[0];
+        double farthest = 0;
+        for (double[] p : cut) {
+            farthest = Math.max(farthest, point(p[0], p[1])[0]);
+        }
+        for (int i = 1; i <= REACH_POINTS; i++) {
+            double at = end * (1 - 0.5 * i / REACH_POINTS);
+            double t = cane.thickness(interpolate(theta, phi, at));
+            farthest = Math.max(farthest, point(at, growth.thickness() * t)[0]);
+        }
+        return farthest;
     }
 
     /** The bark side alone, from left to right, as (x, y). */

@@ -72,7 +72,7 @@ final class Outlines {
     }
 
     private double laidReach(double z) {
-        return reed.laid(z).blade(reed.edge(z), 0, 0).stream().mapToDouble(p -> Math.abs(p[0])).max().orElse(0);
+        return reed.laid(z).reach(reed.edge(z));
     }
 
     private OptionalDouble caneReach(double z) {

@@ -60,12 +60,11 @@ record SectionShapes(List<double[]> bore, List<double[]> staple, List<double[]> 
 
     private static SectionShapes wrapped(Reed reed, double z, SectionShapes bare) {
         boolean wrap = z > reed.wrapBottom() && z <= reed.wrapTop() && bare.cork().isEmpty();
-        List<double[]> upper = new ArrayList<>(bare.upper());
-        upper.addAll(bare.staple());
-        if (!wrap || upper.isEmpty()) {
+        List<double[]> all = bare.everything();
+        if (!wrap || all.isEmpty()) {
             return bare;
         }
-        Hull hull = new Hull(upper, bare.lower());
+        Hull hull = new Hull(all);
         List<List<double[]>> layers = new ArrayList<>();
         if (z > reed.wrapStart()) {
             layers.add(hull.outward(2 * reed.thread()));
