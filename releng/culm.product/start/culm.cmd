@@ -7,10 +7,11 @@ set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 "%java%" -version >nul 2>&1 || (echo culm: Java 17 or newer is needed; install one, or set JAVA_HOME 1>&2 & exit /b 2)
 for %%j in ("%here%plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher=%%~fj"
+if not defined CULM_PLUG_INS set "CULM_PLUG_INS=%here%plug-ins"
 set "options=-Xshare:auto -Djava.awt.headless=true"
 if "%~1"=="" goto examples
 if exist "%~1\*" goto window
-"%java%" %options% -XX:TieredStopAtLevel=1 -jar "%launcher%" -application culm.cli.app -nosplash -data @none -configuration "%LOCALAPPDATA%\Culm\command" %*
+"%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" -XX:TieredStopAtLevel=1 -jar "%launcher%" -application culm.cli.app -nosplash -data @none -configuration "%LOCALAPPDATA%\Culm\command" %*
 exit /b %ERRORLEVEL%
 :examples
 set "studio=%here%examples\studio"
@@ -18,5 +19,5 @@ goto open
 :window
 set "studio=%~1"
 :open
-"%java%" %options% "-Dculm.state=%LOCALAPPDATA%\Culm\state" -jar "%launcher%" -application culm.workbench.app -nosplash -data @noDefault -configuration "%LOCALAPPDATA%\Culm\window" "%studio%"
+"%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" "-Dculm.state=%LOCALAPPDATA%\Culm\state" -jar "%launcher%" -application culm.workbench.app -nosplash -data @noDefault -configuration "%LOCALAPPDATA%\Culm\window" "%studio%"
 exit /b %ERRORLEVEL%

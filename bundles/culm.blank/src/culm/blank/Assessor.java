@@ -19,7 +19,20 @@ public final class Assessor {
 
     /** Assesses a blank. */
     public static Assessment assess(Blank blank) {
-        return new Assessor(blank).run();
+        try {
+            return new Assessor(blank).run();
+        } catch (GeometryException late) {
+            return refused(blank, late);
+        }
+    }
+
+    /** A refusal that came after the closing was found, as when a plug-in's type fails for a slope: nothing computed with it is told. */
+    private static Assessment refused(Blank blank, GeometryException why) {
+        Closing none = Closing.refused(why.path(), why.getMessage());
+        OptionalDouble no = OptionalDouble.empty();
+        return new Assessment(blank, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
+                blank.number(Inputs.TIE_LENGTH) - blank.number(Inputs.STAPLE_LENGTH), new Heights(blank, no), Optional.empty(), no, List.of(),
+                List.of(new Trouble("sidesCloseAt", why.path(), why.getMessage())));
     }
 
     private Assessment run() {

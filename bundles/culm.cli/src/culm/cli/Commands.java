@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import culm.cli.parameters.ParametersCommand;
+import culm.cli.plugins.PlugInsCommand;
 import culm.cli.report.ReportCommand;
 import culm.extensions.Extensions;
 
@@ -26,7 +27,7 @@ public final class Commands {
 	 */
 	public static Commands shipped(Extensions extensions) {
 		return new Commands(List.of(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()),
-				new ParametersCommand(extensions.profiles())));
+				new ParametersCommand(extensions.profiles()), new PlugInsCommand(extensions)));
 	}
 
 	/**

@@ -40,16 +40,38 @@ final class ProfileReader {
         this.remarks = remarks;
     }
 
-    <T extends ProfileType> Profile<T> read(ProfileData data, Registry<T> registry) throws FileProblemException {
+    /** @param kind what the registry holds; {@link AbsentType} is all of them */
+    <T extends ProfileType> Profile<T> read(ProfileData data, Registry<T> registry, Class<T> kind) throws FileProblemException {
         places.put(part, file, data);
         String id = data.getType() == null ? "" : data.getType();
-        T type = registry.find(id).orElseThrow(() -> problem(data, Kind.BAD_VALUE, id,
-                "there is no plug-in here for the type \"" + FileProblem.shorten(id) + "\"; install the one that brings it"));
+        T type = registry.find(id).orElse(null);
+        if (type == null) {
+            return absent(data, kind, "The " + part + " needs the type \"" + FileProblem.shorten(id) + "\", and no plug-in here brings it; its numbers are kept.");
+        }
+        ProfileData today;
+        try {
+            today = ProfileUpgrade.upToDate(data, type);
+        } catch (GeometryException e) {
+            return absent(data, kind, e.getMessage());
+        }
+        return new Profile<>(type, values(today, type));
+    }
+
+    private <T extends ProfileType> Profile<T> absent(ProfileData data, Class<T> kind, String reason) {
+        AbsentType absent = new AbsentType(data, reason);
+        data.getParameters().forEach(p -> places.put(part + "." + p.getName(), file, p));
+        return new Profile<>(kind.cast(absent), absent.values());
+    }
+
+    private Values values(ProfileData data, ProfileType type) throws FileProblemException {
         Values values = Values.NONE;
         for (ParameterValue p : data.getParameters()) {
             places.put(part + "." + p.getName(), file, p);
             if (p.isSetValue()) {
                 values = values.with(p.getName(), p.getValue());
+            }
+            if (type.parameters().stream().noneMatch(d -> d.id().equals(p.getName()))) {
+                remark(p.getName());
             }
         }
         for (TableData t : data.getTables()) {
@@ -60,21 +82,12 @@ final class ProfileReader {
                 values = values.with(t.getName(), rows(described, t));
             }
         }
-        try {
-            values = type.migrate(data.getVersion() == 0 ? type.version() : data.getVersion(), values);
-        } catch (GeometryException e) {
-            throw problem(data, Kind.NEWER_FORMAT, id, e.getMessage());
-        }
-        for (String name : values.numbers().keySet()) {
-            if (type.parameters().stream().noneMatch(p -> p.id().equals(name))) {
-                remark(name);
-            }
-        }
-        return new Profile<>(type, values);
+        return values;
     }
 
     /** The tolerances of a profile's numbers and rows. */
-    void tolerances(ProfileData data, ProfileType type, BlankBuilder builder) {
+    void tolerances(ProfileData given, ProfileType type, BlankBuilder builder) {
+        ProfileData data = type instanceof AbsentType ? given : ProfileUpgrade.upToDate(given, type);
         for (ParameterValue p : data.getParameters()) {
             type.parameters().stream().filter(d -> d.id().equals(p.getName())).findFirst().ifPresent(d ->
                     builder.tolerance(part + "." + d.id(), p.isSetTolerance() ? p.getTolerance() : d.tolerance(), p.getHow() == How.MEASURED));

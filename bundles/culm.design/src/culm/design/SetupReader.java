@@ -65,15 +65,15 @@ final class SetupReader {
         ProfileReader ofGouge = reader(gouge, "gouge");
         ProfileReader ofEnd = reader(gouge, "gougeEnd");
         ProfileReader ofShape = reader(shape, "shape");
-        Profile<StapleType> stapleProfile = ofStaple.read(profile(staple, staple.part().getProfile(), "staple"), profiles.staples());
-        Profile<GougeType> gougeProfile = ofGouge.read(profile(gouge, gouge.part().getProfile(), "gouge"), profiles.gouges());
-        Profile<ShapeType> shapeProfile = ofShape.read(profile(shape, shape.part().getProfile(), "shape"), profiles.shapes());
+        Profile<StapleType> stapleProfile = ofStaple.read(profile(staple, staple.part().getProfile(), "staple"), profiles.staples(), StapleType.class);
+        Profile<GougeType> gougeProfile = ofGouge.read(profile(gouge, gouge.part().getProfile(), "gouge"), profiles.gouges(), GougeType.class);
+        Profile<ShapeType> shapeProfile = ofShape.read(profile(shape, shape.part().getProfile(), "shape"), profiles.shapes(), ShapeType.class);
         BlankBuilder builder = new BlankBuilder(stapleProfile, gougeProfile, shapeProfile);
         ofStaple.tolerances(staple.part().getProfile(), stapleProfile.type(), builder);
         ofGouge.tolerances(gouge.part().getProfile(), gougeProfile.type(), builder);
         ofShape.tolerances(shape.part().getProfile(), shapeProfile.type(), builder);
         if (gouge.part().getEndProfile() != null) {
-            Profile<GougeType> end = ofEnd.read(gouge.part().getEndProfile(), profiles.gouges());
+            Profile<GougeType> end = ofEnd.read(gouge.part().getEndProfile(), profiles.gouges(), GougeType.class);
             builder.gougeEnd(end);
             ofEnd.tolerances(gouge.part().getEndProfile(), end.type(), builder);
         }

@@ -1,18 +1,33 @@
 package culm.extensions;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.Optional;
 
 import org.eclipse.core.runtime.IExtensionRegistry;
+import org.eclipse.core.runtime.RegistryFactory;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.FrameworkUtil;
 
 import culm.blank.export.Exporter;
 import culm.blank.export.Exporters;
+import culm.blank.export.GuardedExporter;
 import culm.blank.rules.Finding;
+import culm.blank.rules.GuardedRule;
 import culm.blank.rules.Rule;
 import culm.blank.rules.Rules;
 import culm.blank.rules.Severity;
 import culm.geometry.gouge.GougeType;
+import culm.geometry.guard.Budget;
+import culm.geometry.guard.Guard;
+import culm.geometry.guard.Guarded;
+import culm.geometry.guard.GuardedGougeType;
+import culm.geometry.guard.GuardedShapeType;
+import culm.geometry.guard.GuardedStapleType;
+import culm.geometry.guard.Health;
 import culm.geometry.profile.Profiles;
 import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Registry;
@@ -25,31 +40,72 @@ import culm.geometry.staple.StapleType;
  * @param profiles      kinds of staple, gouge and shape
  * @param rules         the rules
  * @param exporters     the exporters
+ * @param jars          what is in the folder of plug-ins; empty when there is none
  * @param contributions who contributes what, and what failed, in the order of {@link Point#all()}
  */
-public record Extensions(Profiles profiles, Rules rules, Exporters exporters, List<Contribution> contributions) {
+public record Extensions(Profiles profiles, Rules rules, Exporters exporters, List<PlugInJar> jars, List<Contribution> contributions) {
     /** Where the extension points belong. */
     public static final String NAMESPACE = "culm.extensions";
 
-    /** Reads a registry, as {@code Platform.getExtensionRegistry()}. A plug-in that fails is left out and reported, never thrown on. */
-    public static Extensions read(IExtensionRegistry registry) {
-        List<Contribution> all = new ArrayList<>();
-        Registry<StapleType> staples = registry(registry, Point.STAPLES, all);
-        Registry<GougeType> gouges = registry(registry, Point.GOUGES, all);
-        Registry<ShapeType> shapes = registry(registry, Point.SHAPES, all);
-        List<Rule> rules = new PointReader<>(registry, Point.RULES, all::add).read(same());
-        List<Exporter> exporters = new PointReader<>(registry, Point.EXPORTERS, all::add).read(same());
-        return new Extensions(new Profiles(staples, gouges, shapes), new Rules(rules), new Exporters(exporters), List.copyOf(all));
+    /** The system property that names the folder of plug-ins. */
+    public static final String FOLDER = "culm.plugIns";
+
+    /** Installs what is in the folder of plug-ins and reads everything that is contributed then. Called once, at the start of the program. */
+    public static Extensions start() {
+        BundleContext context = context(FrameworkUtil.getBundle(Extensions.class));
+        String folder = context.getProperty(FOLDER);
+        List<PlugInJar> jars = folder == null || folder.isBlank() ? List.of() : new PlugInFolder(context).install(Path.of(folder));
+        return read(RegistryFactory.getRegistry(), jars);
     }
 
-    private static <T extends ProfileType> Registry<T> registry(IExtensionRegistry from, Point<T> point, List<Contribution> all) {
+    /** A bundle has a context from when it was started; this one has nothing to do then. */
+    private static BundleContext context(Bundle bundle) {
+        try {
+            bundle.start(Bundle.START_TRANSIENT);
+            return bundle.getBundleContext();
+        } catch (BundleException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Reads a registry, as {@code Platform.getExtensionRegistry()}. A plug-in that fails is left out and reported, never thrown on. */
+    public static Extensions read(IExtensionRegistry registry) {
+        return read(registry, List.of());
+    }
+
+    private static Extensions read(IExtensionRegistry registry, List<PlugInJar> jars) {
+        List<Contribution> all = new ArrayList<>();
+        Registry<StapleType> staples = registry(new PointReader<>(registry, Point.STAPLES, all::add).read(
+                (type, plugIn) -> new GuardedStapleType(type, guard(Point.STAPLES, type, plugIn))));
+        Registry<GougeType> gouges = registry(new PointReader<>(registry, Point.GOUGES, all::add).read(
+                (type, plugIn) -> new GuardedGougeType(type, guard(Point.GOUGES, type, plugIn))));
+        Registry<ShapeType> shapes = registry(new PointReader<>(registry, Point.SHAPES, all::add).read(
+                (type, plugIn) -> new GuardedShapeType(type, guard(Point.SHAPES, type, plugIn))));
+        List<Rule> rules = new PointReader<>(registry, Point.RULES, all::add).read((rule, plugIn) -> new GuardedRule(rule, plugIn.said()));
+        List<Exporter> exporters = new PointReader<>(registry, Point.EXPORTERS, all::add).read((made, plugIn) -> new GuardedExporter(made, plugIn.said()));
+        return new Extensions(new Profiles(staples, gouges, shapes), new Rules(rules), new Exporters(exporters), jars, List.copyOf(all));
+    }
+
+    private static <T extends ProfileType> Registry<T> registry(List<T> types) {
         Registry<T> registry = new Registry<>();
-        new PointReader<>(from, point, all::add).read(same()).forEach(registry::add);
+        types.forEach(registry::add);
         return registry;
     }
 
-    private static <T> BiFunction<T, PlugIn, T> same() {
-        return (made, plugIn) -> made;
+    private static <T extends ProfileType> Guard guard(Point<T> point, T type, PlugIn plugIn) {
+        return new Guard("The " + point.word() + " \"" + type.name() + "\" of the plug-in " + plugIn.said(), Budget.GEOMETRY);
+    }
+
+    /** What a contribution has done since the start: calls, time, failures; empty for what ships, which is not watched. */
+    public Optional<Health> health(Contribution contribution) {
+        Object found = switch (contribution.point().name()) {
+            case "stapleTypes" -> profiles.staples().find(contribution.id()).orElse(null);
+            case "gougeTypes" -> profiles.gouges().find(contribution.id()).orElse(null);
+            case "shapeTypes" -> profiles.shapes().find(contribution.id()).orElse(null);
+            case "rules" -> rules.all().stream().filter(r -> r.id().equals(contribution.id())).findFirst().orElse(null);
+            default -> exporters.find(contribution.id()).orElse(null);
+        };
+        return contribution.failure().isEmpty() && found instanceof Guarded guarded ? Optional.of(guarded.guard().health()) : Optional.empty();
     }
 
     /** What could not be used. */
@@ -57,9 +113,16 @@ public record Extensions(Profiles profiles, Rules rules, Exporters exporters, Li
         return contributions.stream().filter(c -> c.failure().isPresent()).toList();
     }
 
-    /** A finding for each contribution that could not be used, naming its plug-in. */
+    /** A finding for each plug-in and each contribution that could not be used, naming it. */
     public List<Finding> findings() {
-        return failed().stream().map(c -> Finding.of("plugIns", Severity.WARNING, "The " + c.point().word() + " \"" + c.id() + "\" of the plug-in "
-                + c.plugIn().said() + " is not in use. " + c.failure().orElseThrow()).remedy("Remove the plug-in, or ask whoever made it for a newer one.")).toList();
+        List<Finding> found = new ArrayList<>();
+        jars.forEach(jar -> jar.problem().ifPresent(why -> found.add(unused("The plug-in " + jar.file() + " is not in use. " + why))));
+        failed().forEach(c -> found.add(unused("The " + c.point().word() + " \"" + c.id() + "\" of the plug-in " + c.plugIn().said() + " is not in use. "
+                + c.failure().orElseThrow())));
+        return found;
+    }
+
+    private static Finding unused(String sentence) {
+        return Finding.of("plugIns", Severity.ADVICE, sentence).remedy("Remove the plug-in, or ask whoever made it for a newer one.");
     }
 }

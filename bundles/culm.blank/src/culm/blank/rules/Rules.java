@@ -7,6 +7,7 @@ import java.util.ServiceLoader;
 
 import culm.blank.Assessment;
 import culm.blank.Limits;
+import culm.geometry.guard.Failure;
 
 /** The rules a program judges by, in order; handed in, never a global. */
 public final class Rules {
@@ -26,17 +27,21 @@ public final class Rules {
         return rules;
     }
 
-    /** All findings, the worst first; among equals in the order of the rules. A rule that fails is itself a finding. */
+    /** All findings, the worst first; among equals in the order of the rules. A rule that fails is itself a finding; rules of plug-ins are {@link GuardedRule}s. */
     public List<Finding> judge(Assessment assessment, Limits limits) {
         List<Finding> all = new ArrayList<>();
         for (Rule rule : rules) {
-            try {
-                all.addAll(rule.judge(assessment, limits));
-            } catch (RuntimeException e) {
-                all.add(Finding.of(rule.id(), Severity.WARNING, "The rule \"" + rule.name() + "\" failed and was left out: " + e + "."));
-            }
+            all.addAll(rule instanceof GuardedRule ? rule.judge(assessment, limits) : judged(rule, assessment, limits));
         }
         all.sort(Comparator.comparing(Finding::severity));
         return all;
+    }
+
+    private static List<Finding> judged(Rule rule, Assessment assessment, Limits limits) {
+        try {
+            return rule.judge(assessment, limits);
+        } catch (RuntimeException e) {
+            return List.of(Finding.of(rule.id(), Severity.WARNING, "The rule \"" + rule.name() + "\" failed and was left out: " + Failure.words(e) + "."));
+        }
     }
 }

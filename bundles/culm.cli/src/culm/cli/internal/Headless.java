@@ -2,7 +2,6 @@ package culm.cli.internal;
 
 import java.util.List;
 
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 
@@ -17,7 +16,7 @@ public final class Headless implements IApplication {
 	public Object start(IApplicationContext context) {
 		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
 		Terminal terminal = Terminal.ofProcess();
-		int code = Commands.shipped(Extensions.read(Platform.getExtensionRegistry())).run(List.of(arguments), terminal);
+		int code = Commands.shipped(Extensions.start()).run(List.of(arguments), terminal);
 		terminal.flush();
 		return code;
 	}

@@ -91,7 +91,6 @@ class BridgeTest {
             "harbour-row.parts|<row id=\"c\" fromFold=\"10\" width=\"6.55\"/>|<row id=\"c\" fromFold=\"3\" width=\"6.55\"/>|harbour-row.parts",
             "harbour-row.parts|<row id=\"c\" fromFold=\"10\" width=\"6.55\"/>|<row id=\"c\" fromFold=\"10\"/>|harbour-row.parts",
             "harbour-row.parts|<parameter name=\"middle\" value=\"0.6\"|<parameter name=\"middle\" value=\"66\"|harbour-row.parts",
-            "harbour-row.parts|culm.staple.oval|third.party.bell|harbour-row.parts",
             "trial-12.reed|<staple link=\"harbour-row.parts#staple-47\"/>||trial-12.reed",
             "trial-12.reed|#staple-47|#gouge-60-45|trial-12.reed"})
     void aWrongNumberIsToldWithFileAndLine(String file, String from, String to, String named) throws Exception {

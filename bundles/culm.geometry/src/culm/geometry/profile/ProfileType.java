@@ -38,7 +38,8 @@ public interface ProfileType {
     }
 
     /**
-     * Values of an older version in today's meaning.
+     * Values of an older version in today's meaning. Numbers that today's version does not know are left out of the result.
+     * @param older rows as {@link #tables(int)} describes them
      * @throws GeometryException when they cannot be told
      */
     default Values migrate(int fromVersion, Values older) {
@@ -46,6 +47,20 @@ public interface ProfileType {
             throw new GeometryException("", name() + " is needed in version " + fromVersion + ", here is version " + version() + ".");
         }
         return older;
+    }
+
+    /** The tables as they were in an older version; their columns tell how rows of that version are read. */
+    default List<TableParameter> tables(int olderVersion) {
+        return tables();
+    }
+
+    /**
+     * Which number of an older version a number of today is the measurement of: its give or take and whether it was measured are taken over.
+     * @param id of a number, or of a table's column
+     * @return its id then; the same one when it did not exist
+     */
+    default String origin(int olderVersion, String id) {
+        return id;
     }
 
     /** What is assumed when nothing was measured. */

@@ -4,7 +4,6 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
@@ -44,7 +43,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
 		configurer.setSaveAndRestore(true);
 		File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
 		Look look = new Look(Display.getCurrent(), fonts.toPath());
-		Extensions extensions = Extensions.read(Platform.getExtensionRegistry());
+		Extensions extensions = Extensions.start();
 		workshop = new Workshop(look, extensions.profiles(), extensions.rules());
 		workshop.installIn(configurer.getWorkbench());
 	}

@@ -1,0 +1,2 @@
+/** What plug-ins contribute. */
+package culm.cli.plugins;
