@@ -1,0 +1,59 @@
+package culm.explore.internal.fast;
+
+import culm.blank.Blank;
+import culm.blank.Inputs;
+import culm.geometry.profile.ProfileType;
+import culm.geometry.profile.Table;
+import culm.geometry.numeric.Pchip;
+import culm.geometry.shape.MeasuredShape;
+import culm.geometry.shape.ShapeType;
+import culm.geometry.shape.StraightTaper;
+import culm.geometry.shape.Waisted;
+import culm.geometry.staple.RolledSheet;
+import culm.geometry.staple.StraightSidedOval;
+
+/** Which kinds of parts have lanes here; all others are closed by the general path. */
+final class Kinds {
+    private Kinds() {
+    }
+
+    /** Whether every part of a blank has lanes. */
+    static boolean known(Blank blank) {
+        ProfileType staple = blank.staple().type();
+        ShapeType shape = blank.shape().type();
+        return (staple instanceof StraightSidedOval || staple instanceof RolledSheet) && GougeLanes.knows(blank.gouge().type()) && blank.gougeEnd().isEmpty()
+                && (shape instanceof MeasuredShape || shape instanceof StraightTaper || shape instanceof Waisted);
+    }
+
+    static StapleLanes staple(Columns columns, BendRule rule) {
+        return columns.base().staple().type() instanceof RolledSheet ? new RolledLanes(columns, rule) : new OvalLanes(columns, rule);
+    }
+
+    static WidthLanes width(Columns columns) {
+        double[] added = columns.of(WiderShape.PATH);
+        ShapeType type = columns.base().shape().type();
+        if (type instanceof MeasuredShape) {
+            return rows(columns, "shape.", columns.base().shape().values().table(MeasuredShape.PLACES), added);
+        }
+        double[] start = LaneRows.constant(0);
+        double[] end = columns.of(Inputs.FOLDED_LENGTH);
+        double[][] widths = type instanceof StraightTaper ? new double[][] {columns.of("shape.fold"), columns.of("shape.end")}
+                : new double[][] {columns.of("shape.fold"), columns.of("shape.throat"), columns.of("shape.end")};
+        double[][] places = type instanceof StraightTaper ? new double[][] {start, end} : new double[][] {start, columns.of("shape.throatAt"), end};
+        return new LaneRows(places, widths, added);
+    }
+
+    /** Shared where no cell of the table is varied. */
+    static WidthLanes rows(Columns columns, String part, Table table, double[] added) {
+        if (columns.varies(part + MeasuredShape.PLACES)) {
+            double[][] places = new double[table.rows()][];
+            double[][] widths = new double[table.rows()][];
+            for (int i = 0; i < table.rows(); i++) {
+                places[i] = columns.of(part + MeasuredShape.PLACES + "[" + i + "].fromFold");
+                widths[i] = columns.of(part + MeasuredShape.PLACES + "[" + i + "].width");
+            }
+            return new LaneRows(places, widths, added);
+        }
+        return new SharedRows(new Pchip(table.column(0), table.column(1)), added);
+    }
+}
