@@ -37,6 +37,9 @@ public record Edge(double outer, double inner) {
 
     private static double innerAngle(double half, GougeSection gouge, double radius, double from) {
         double a = from;
+        if ((radius - gouge.thickness(a)) * Math.sin(a) >= half) {
+            return a;
+        }
         int steps = 32;
         for (int i = 1; i <= steps; i++) {
             double b = from + (Math.PI / 2 - from) * i / steps;

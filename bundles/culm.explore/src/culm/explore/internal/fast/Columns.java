@@ -37,7 +37,7 @@ public final class Columns {
     public double[] of(String path) {
         return columns.computeIfAbsent(path, p -> {
             double[] column = new double[SIZE];
-            Arrays.fill(column, WiderShape.PATH.equals(p) ? 0 : base.value(p).orElse(Double.NaN));
+            Arrays.fill(column, WiderShape.PATH.equals(p) ? WiderShape.added(base) : base.value(p).orElse(Double.NaN));
             return column;
         });
     }
@@ -63,7 +63,7 @@ public final class Columns {
     /** The blank that stands in one lane. */
     public Blank blank(int lane) {
         BlankBuilder edit = base.edit();
-        double wider = 0;
+        double wider = WiderShape.added(base);
         for (String path : varied.keySet()) {
             if (WiderShape.PATH.equals(path)) {
                 wider = of(path)[lane];
@@ -71,6 +71,6 @@ public final class Columns {
                 edit.set(path, of(path)[lane]);
             }
         }
-        return wider == 0 ? edit.build() : WiderShape.widened(edit.build(), wider);
+        return WiderShape.widened(edit.build(), wider);
     }
 }

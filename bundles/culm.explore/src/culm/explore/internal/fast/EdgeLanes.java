@@ -14,8 +14,9 @@ import culm.geometry.shape.WidthMeasure;
 final class EdgeLanes {
     /** Largest k^2. */
     static final double MOST_OFFSET = 0.15;
-    /** Half-width on the mid-surface, mm, without growth; and its slope over the full width. */
+    /** Half-width on the mid-surface, mm, without growth; its slope over the full chord of the corner; that chord's slope along the blade. */
     final double[] half = new double[Columns.SIZE];
+    final double[] along = new double[Columns.SIZE];
     final double[] slope = new double[Columns.SIZE];
     /** Angle and thickness at the corner that meets first. */
     final double[] sine = new double[Columns.SIZE];
@@ -35,7 +36,7 @@ final class EdgeLanes {
         this.gouge = gouge;
         this.cut = columns.base().cut();
         this.inside = cut.edges() == EdgeKind.TWO_WIDTHS
-                ? Kinds.rows(columns, "inside.", columns.base().insideWidths().orElseThrow(), columns.of(WiderShape.PATH)) : null;
+                ? Kinds.rows(columns, "inside.", columns.base().insideWidths().orElseThrow(), columns.of(WiderShape.PATH), WiderShape.added(columns.base())) : null;
     }
 
     /** Inside widths, where the edges were measured by two widths; else null. */
@@ -49,14 +50,12 @@ final class EdgeLanes {
         }
     }
 
-    /**
-     * Takes widths of the bark side, mm, at distances s from the fold. The chord's slope over the arc's width is left out for arcs: only the number of
-     * Newton steps depends on it.
-     */
-    void at(double[] width, double[] s, int n) {
-        double[] chord = width;
+    /** Takes widths of the bark side, mm, and their slopes, at distances s from the fold. */
+    void at(WidthLanes bark, double[] s, int n) {
+        double[] chord = bark.width;
+        System.arraycopy(bark.slope, 0, along, 0, n);
         if (cut.measure() == WidthMeasure.ARC) {
-            arc(width, gouge.bark, across, n);
+            arc(bark.width, gouge.bark, across, along, n);
             chord = across;
         }
         if (cut.edges() == EdgeKind.RADIAL) {
@@ -66,7 +65,7 @@ final class EdgeLanes {
         } else {
             inside.at(s, n);
             square(inside.width, gouge.circle, gouge.offset, x, above, dy, n);
-            larger(chord, gouge.bark, x, above, dy, n);
+            larger(chord, gouge.bark, x, above, dy, inside.slope, along, n);
         }
         corner(x, above, dy, sine, cosine, angle, slope, n);
         mid(gouge.bark, gouge.circle, gouge.offset, gouge.square, sine, cosine, angle, half, thickness, slope, n);
@@ -93,15 +92,17 @@ final class EdgeLanes {
         }
     }
 
-    private static void arc(double[] width, double[] bark, double[] chord, int n) {
+    private static void arc(double[] width, double[] bark, double[] chord, double[] along, int n) {
         for (int l = 0; l < n; l++) {
             double angle = width[l] / (2 * bark[l]);
             chord[l] = angle < Math.PI / 2 ? 2 * bark[l] * Math.sin(angle) : Double.NaN;
+            along[l] *= Math.cos(angle);
         }
     }
 
     /** Where the bark's corner (of the full width given) turns further than the inner one, it counts. */
-    private static void larger(double[] width, double[] bark, double[] x, double[] y, double[] dy, int n) {
+    private static void larger(double[] width, double[] bark, double[] x, double[] y, double[] dy, double[] innerAlong,
+            double[] along, int n) {
         for (int l = 0; l < n; l++) {
             double half = 0.5 * width[l];
             double root = Math.sqrt(bark[l] * bark[l] - half * half);
@@ -109,8 +110,9 @@ final class EdgeLanes {
                 x[l] = half;
                 y[l] = root;
                 dy[l] = -half / root;
-            } else if (Double.isNaN(root)) {
-                y[l] = Double.NaN;
+            } else {
+                y[l] = Double.isNaN(root) ? Double.NaN : y[l];
+                along[l] = innerAlong[l];
             }
         }
     }

@@ -20,7 +20,7 @@ final class Kinds {
     /** Whether every part of a blank has lanes. */
     static boolean known(Blank blank) {
         ProfileType staple = blank.staple().type();
-        ShapeType shape = blank.shape().type();
+        ShapeType shape = WiderShape.inner(blank.shape().type());
         return (staple instanceof StraightSidedOval || staple instanceof RolledSheet) && GougeLanes.knows(blank.gouge().type()) && blank.gougeEnd().isEmpty()
                 && (shape instanceof MeasuredShape || shape instanceof StraightTaper || shape instanceof Waisted);
     }
@@ -31,20 +31,20 @@ final class Kinds {
 
     static WidthLanes width(Columns columns) {
         double[] added = columns.of(WiderShape.PATH);
-        ShapeType type = columns.base().shape().type();
+        ShapeType type = WiderShape.inner(columns.base().shape().type());
         if (type instanceof MeasuredShape) {
-            return rows(columns, "shape.", columns.base().shape().values().table(MeasuredShape.PLACES), added);
+            return rows(columns, "shape.", columns.base().shape().values().table(MeasuredShape.PLACES), added, 0);
         }
         double[] start = LaneRows.constant(0);
         double[] end = columns.of(Inputs.FOLDED_LENGTH);
         double[][] widths = type instanceof StraightTaper ? new double[][] {columns.of("shape.fold"), columns.of("shape.end")}
                 : new double[][] {columns.of("shape.fold"), columns.of("shape.throat"), columns.of("shape.end")};
         double[][] places = type instanceof StraightTaper ? new double[][] {start, end} : new double[][] {start, columns.of("shape.throatAt"), end};
-        return new LaneRows(places, widths, added);
+        return new LaneRows(places, widths, added, 0);
     }
 
-    /** Shared where no cell of the table is varied. */
-    static WidthLanes rows(Columns columns, String part, Table table, double[] added) {
+    /** Rows of a table, shared where none of its cells is varied. @param less what is added to the table's widths already */
+    static WidthLanes rows(Columns columns, String part, Table table, double[] added, double less) {
         if (columns.varies(part + MeasuredShape.PLACES)) {
             double[][] places = new double[table.rows()][];
             double[][] widths = new double[table.rows()][];
@@ -52,8 +52,8 @@ final class Kinds {
                 places[i] = columns.of(part + MeasuredShape.PLACES + "[" + i + "].fromFold");
                 widths[i] = columns.of(part + MeasuredShape.PLACES + "[" + i + "].width");
             }
-            return new LaneRows(places, widths, added);
+            return new LaneRows(places, widths, added, less);
         }
-        return new SharedRows(new Pchip(table.column(0), table.column(1)), added);
+        return new SharedRows(new Pchip(table.column(0), table.column(1)), added, less);
     }
 }

@@ -10,14 +10,16 @@ final class LaneRows extends WidthLanes {
     private final double[][] place;
     private final double[][] value;
     private final double[] added;
+    private final double less;
     private final double[][] d;
     private final double[] first = new double[Columns.SIZE];
 
-    /** @param place columns of the rows' places, [row][lane]; @param value their widths; @param added one length added to every width */
-    LaneRows(double[][] place, double[][] value, double[] added) {
+    /** @param place columns of the rows' places, [row][lane]; @param value their widths; @param added one length added to every width, less what they hold of it already */
+    LaneRows(double[][] place, double[][] value, double[] added, double less) {
         this.place = place;
         this.value = value;
         this.added = added;
+        this.less = less;
         this.d = new double[place.length][Columns.SIZE];
     }
 
@@ -86,7 +88,7 @@ final class LaneRows extends WidthLanes {
             double c1 = d[i][l];
             double c2 = c2(i, l, h);
             double c3 = c3(i, l, h);
-            width[l] = Math.fma(u, Math.fma(u, Math.fma(u, c3, c2), c1), value[i][l]) + added[l];
+            width[l] = Math.fma(u, Math.fma(u, Math.fma(u, c3, c2), c1), value[i][l]) + added[l] - less;
             slope[l] = Math.fma(u, Math.fma(u, 3 * c3, 2 * c2), c1);
         }
     }
@@ -125,7 +127,7 @@ final class LaneRows extends WidthLanes {
         int i = piece(at, lane, place.length - 2);
         double h = place[i + 1][lane] - place[i][lane];
         double u = at - place[i][lane];
-        return value[i][lane] + u * (d[i][lane] + u * (c2(i, lane, h) + u * c3(i, lane, h))) + added[lane];
+        return value[i][lane] + u * (d[i][lane] + u * (c2(i, lane, h) + u * c3(i, lane, h))) + added[lane] - less;
     }
 
     @Override
@@ -144,7 +146,7 @@ final class LaneRows extends WidthLanes {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < place.length; i++) {
             if (place[i][lane] > from && place[i][lane] < to) {
-                most = Math.max(most, value[i][lane] + added[lane]);
+                most = Math.max(most, value[i][lane] + added[lane] - less);
             }
         }
         return most;

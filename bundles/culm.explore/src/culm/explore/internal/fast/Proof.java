@@ -1,15 +1,14 @@
 package culm.explore.internal.fast;
 
 import culm.blank.Inputs;
-import culm.geometry.shape.EdgeKind;
 
 /**
  * Decides lane by lane whether the height that was found is the closing: the parts overlap, edges and thickness exist all along, and G falls strictly
  * from there (and, below, stays positive), so that no other place was passed by. What is not proven is {@link State#UNSURE}.
  */
 final class Proof {
-    /** Largest |G| left before the last Newton step, mm: what it leaves is a thousand times smaller. */
-    static final double LEFT = 1e-5;
+    /** Largest |G| left before the last Newton step, mm: what it leaves is a hundred times smaller or less. */
+    static final double LEFT = 1e-6;
     private static final double LEAST_THICKNESS = 1e-3;
     private static final double TOUCH = 1e-7;
     private final SeamLanes seam;
@@ -17,7 +16,6 @@ final class Proof {
     private final double[] length;
     private final double[] tie;
     private final double[] folded;
-    private final boolean square;
     private final double oval;
     private final double[] end = new double[Columns.SIZE];
     private final double[] rises = new double[Columns.SIZE];
@@ -32,7 +30,6 @@ final class Proof {
         length = columns.of(Inputs.STAPLE_LENGTH);
         tie = columns.of(Inputs.TIE_LENGTH);
         folded = columns.of(Inputs.FOLDED_LENGTH);
-        square = columns.base().cut().edges() == EdgeKind.SQUARE;
     }
 
     /** End of the cane, mm; set by {@link #top}. */
@@ -102,7 +99,7 @@ final class Proof {
             return true;
         }
         double most = 1.2 * Math.max(topSlope[l], seam.edge.slope[l]);
-        return square && noWider(l, topWidth[l], from, to) && seam.growth(l) * most * widens < -rises[l];
+        return noWider(l, topWidth[l], from, to) && seam.growth(l) * most * widens < -rises[l];
     }
 
     /** Whether the cane is nowhere wider than a width on a piece whose lower end it has at {@code from}. */

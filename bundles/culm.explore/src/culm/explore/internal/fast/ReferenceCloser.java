@@ -34,7 +34,7 @@ public final class ReferenceCloser implements BlockCloser {
         state[lane] = state(closing);
     }
 
-    private static byte state(Closing closing) {
+    static byte state(Closing closing) {
         if (closing.problem().isPresent()) {
             return State.REFUSED;
         }

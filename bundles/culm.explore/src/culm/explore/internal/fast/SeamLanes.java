@@ -76,9 +76,9 @@ final class SeamLanes {
     void meet(double[] z, double[] integral, double[] turning, int n) {
         distance(tie, z, s, n);
         width.at(s, n);
-        edge.at(width.width, s, n);
+        edge.at(width, s, n);
         open(staple.quarter, integral, thickness, edge.half, shapeWidth, delta, crooked, open, n);
-        slope(staple.slope, turning, thickness, edge.slope, width.slope, shapeWidth, slope, n);
+        slope(staple.slope, turning, thickness, edge.slope, edge.along, shapeWidth, slope, n);
     }
 
     private static void distance(double[] tie, double[] z, double[] s, int n) {

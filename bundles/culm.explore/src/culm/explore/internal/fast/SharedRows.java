@@ -5,6 +5,7 @@ import culm.geometry.numeric.Pchip;
 /** Rows that are the same in every lane, but for one length added to every width. Monotone cubic between rows: no piece turns inside. */
 final class SharedRows extends WidthLanes {
     private final double[] added;
+    private final double less;
     private final double[] place;
     private final double[] value;
     /** Cubic of each piece in s - place, lowest power first. */
@@ -14,8 +15,9 @@ final class SharedRows extends WidthLanes {
 
     private final double overall;
 
-    SharedRows(Pchip rows, double[] added) {
+    SharedRows(Pchip rows, double[] added, double less) {
         this.added = added;
+        this.less = less;
         place = rows.places();
         int pieces = place.length - 1;
         value = new double[place.length];
@@ -50,7 +52,7 @@ final class SharedRows extends WidthLanes {
         for (int l = 0; l < n; l++) {
             i = piece(s[l], i);
             double u = s[l] - place[i];
-            width[l] = Math.fma(u, Math.fma(u, Math.fma(u, c3[i], c2[i]), c1[i]), value[i]) + added[l];
+            width[l] = Math.fma(u, Math.fma(u, Math.fma(u, c3[i], c2[i]), c1[i]), value[i]) + added[l] - less;
             slope[l] = Math.fma(u, Math.fma(u, 3 * c3[i], 2 * c2[i]), c1[i]);
         }
     }
@@ -80,7 +82,7 @@ final class SharedRows extends WidthLanes {
     double end(int lane, double at) {
         int i = piece(at, place.length - 2);
         double u = at - place[i];
-        return value[i] + u * (c1[i] + u * (c2[i] + u * c3[i])) + added[lane];
+        return value[i] + u * (c1[i] + u * (c2[i] + u * c3[i])) + added[lane] - less;
     }
 
     @Override
@@ -101,7 +103,7 @@ final class SharedRows extends WidthLanes {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < place.length; i++) {
             if (place[i] > from && place[i] < to) {
-                most = Math.max(most, value[i] + added[lane]);
+                most = Math.max(most, value[i] + added[lane] - less);
             }
         }
         return most;

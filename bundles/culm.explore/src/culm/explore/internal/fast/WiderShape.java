@@ -18,11 +18,22 @@ public record WiderShape(ShapeType inner, double added) implements ShapeType {
     /** The path under which the added length is varied, mm. */
     public static final String PATH = "shape.width";
 
-    /** The blank with every width, inside widths too, wider by a length. */
+    /** What is added to the widths of a blank, mm. */
+    public static double added(Blank blank) {
+        return blank.shape().type() instanceof WiderShape wider ? wider.added : 0;
+    }
+
+    /** The blank with so much added to every width, inside widths too, instead of what was added before. */
     public static Blank widened(Blank blank, double added) {
-        BlankBuilder edit = blank.edit().shape(new Profile<>(new WiderShape(blank.shape().type(), added), blank.shape().values()));
-        blank.insideWidths().ifPresent(rows -> edit.insideWidths(widened(rows, added)));
+        ShapeType type = inner(blank.shape().type());
+        BlankBuilder edit = blank.edit().shape(new Profile<>(added == 0 ? type : new WiderShape(type, added), blank.shape().values()));
+        blank.insideWidths().ifPresent(rows -> edit.insideWidths(widened(rows, added - added(blank))));
         return edit.build();
+    }
+
+    /** The shape without what was added. */
+    static ShapeType inner(ShapeType type) {
+        return type instanceof WiderShape wider ? wider.inner : type;
     }
 
     private static Table widened(Table rows, double added) {

@@ -1,0 +1,85 @@
+package culm.explore.internal.fast;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+
+import org.junit.jupiter.api.Test;
+
+import culm.blank.Blank;
+import culm.blank.Closing;
+import culm.blank.ClosingFinder;
+import culm.blank.Inputs;
+import culm.explore.Designs;
+import culm.explore.Study;
+import culm.explore.internal.run.Draws;
+import culm.blank.Limits;
+import culm.blank.rules.Rules;
+import culm.blank.Seam;
+
+/** The quick way against the reference path. */
+class ClosingTest {
+    private static final double OPEN = 1e-6;
+
+    @Test
+    void aThousandDesignsCloseWhereTheReferenceClosesThem() {
+        Designs designs = new Designs(20);
+        int[] states = new int[6];
+        long referred = 0;
+        double worst = 0;
+        int designsSeen = Boolean.getBoolean("culm.long") ? 10_000 : 1_000;
+        for (int i = 0; i < designsSeen; i++) {
+            Blank blank = designs.next();
+            Columns columns = new Columns(blank, Map.of());
+            BlockCloser closer = Closers.of(columns);
+            closer.close(1);
+            referred += closer.referred();
+            states[closer.states()[0]]++;
+            worst = Math.max(worst, compare(blank, columns, closer, 0));
+        }
+        System.out.printf("designs %d, by the reference path %d, states %s, worst error of G %.1e mm%n", designsSeen, referred, java.util.Arrays.toString(states), worst);
+        assertTrue(worst < OPEN);
+        assertTrue(referred < designsSeen / 4, "too many went to the reference path: " + referred);
+        assertTrue(states[State.CLOSES] > designsSeen / 2 && states[State.NEVER] > 10);
+    }
+
+    @Test
+    void drawsAroundADesignToo() {
+        Blank blank = Designs.example();
+        Study study = new Study(blank, Designs.nine(), Limits.STANDARD, Rules.load());
+        Columns columns = new Columns(blank, Draws.ranges(blank, study.varied()));
+        Draws draws = new Draws(study.varied(), columns, 5);
+        BlockCloser closer = Closers.of(columns);
+        double worst = 0;
+        for (int block = 0; block < 4; block++) {
+            draws.fill(block * Columns.SIZE, Columns.SIZE);
+            closer.close(Columns.SIZE);
+            for (int l = 0; l < Columns.SIZE; l++) {
+                worst = Math.max(worst, compare(columns.blank(l), columns, closer, l));
+            }
+        }
+        assertEquals(0, closer.referred());
+        assertTrue(worst < 1e-8, "error of G " + worst);
+    }
+
+    /** @return the error of the closing, as an error of G */
+    static double compare(Blank blank, Columns columns, BlockCloser closer, int lane) {
+        Closing right = ClosingFinder.find(blank, Math.abs(blank.number(Inputs.CROOKED)));
+        double at = closer.closesAt()[lane];
+        assertEquals(right.at().isPresent(), !Double.isNaN(at), () -> "closes or not: " + blank.inputs());
+        assertEquals(ReferenceCloser.state(right), closer.states()[lane]);
+        if (right.openAtTop().isPresent()) {
+            assertEquals(right.openAtTop().getAsDouble(), closer.openAtTop()[lane], OPEN);
+        }
+        if (right.at().isEmpty() || at == right.at().getAsDouble()) {
+            return 0;
+        }
+        double h = 1e-4;
+        Seam seam = new Seam(blank);
+        double low = Math.max(right.course().get(0).z(), at - h);
+        double high = Math.min(blank.number(Inputs.STAPLE_LENGTH), at + h);
+        double slope = (seam.open(high) - seam.open(low)) / (high - low);
+        return Math.abs(at - right.at().getAsDouble()) * Math.abs(slope);
+    }
+}
