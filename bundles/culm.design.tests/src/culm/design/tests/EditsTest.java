@@ -185,7 +185,6 @@ class EditsTest {
                 if (stack.getMostRecentCommand() != edit) {
                     assertEquals(before, Studios.FILES.text(design), "a refused command changes nothing");
                     refused++;
-                    texts.subList(at + 1, texts.size()).clear();
                     continue;
                 }
                 texts.subList(at + 1, texts.size()).clear();
