@@ -114,7 +114,8 @@ build() {
   local began=$SECONDS
   say "building (the first time takes a few minutes, since it fetches libraries)"
   sources | cksum >"$work/begun"
-  maven package -Dculm.quick -Dmaven.test.skip=true >"$work/build.log" 2>&1 </dev/null ||
+  # From scratch: the compiler looks at changed files only, and would miss what their change breaks elsewhere.
+  maven clean package -Dculm.quick -Dmaven.test.skip=true >"$work/build.log" 2>&1 </dev/null ||
     { grep -E '^\[ERROR\]' "$work/build.log" | head -n 20 >&2; fail "the build failed; all it said is in $work/build.log"; }
   prime
   mv "$work/begun" "$stamp"
