@@ -3,7 +3,7 @@
 . "$root/releng/culm.product/start/java.sh"
 
 readonly maven_version=3.9.11
-readonly work=$root/target
+readonly work=$root/.build
 readonly stamp=$work/built
 
 say() { echo "culm: $*" >&2; }

@@ -19,7 +19,7 @@ final class Tree {
 	/** The project's folder. */
 	static final Path ROOT = Path.of(System.getProperty("culm.root")).toAbsolutePath().normalize();
 
-	private static final Set<String> MADE = Set.of("target", "src-gen", "bin", ".git");
+	private static final Set<String> MADE = Set.of("target", "src-gen", "bin", ".git", ".build");
 
 	private Tree() {
 	}
