@@ -16,7 +16,9 @@ platform() {
   case $(uname) in Darwin) echo "macosx/cocoa/$arch" ;; *) echo "linux/gtk/$arch" ;; esac
 }
 here_platform=$(platform)
-readonly here_platform product=$root/releng/culm.product/target/products/culm/$here_platform
+product=$root/releng/culm.product/target/products/culm/$here_platform
+[ "$(uname)" != Darwin ] || product+=/Eclipse.app/Contents/Eclipse
+readonly here_platform product
 
 has_display() { [ "$(uname)" = Darwin ] || [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; }
 
