@@ -6,6 +6,7 @@ import java.util.Set;
 
 import culm.blank.Limits;
 import culm.blank.rules.Assumed;
+import culm.blank.rules.PlugIns;
 import culm.blank.rules.Rule;
 import culm.blank.rules.Rules;
 import culm.blank.rules.TiePerTurn;
@@ -19,8 +20,8 @@ import culm.explore.internal.fast.Columns;
 public final class Judge {
     /** Most rules that can be told apart. */
     public static final int MOST = 31;
-    /** Rules that never fail a blank. */
-    private static final Set<Class<? extends Rule>> ADVICE = Set.of(Assumed.class, TiePerTurn.class);
+    /** Rules that advise, or that speak of plug-ins: no blank fails them. */
+    private static final Set<Class<? extends Rule>> ADVICE = Set.of(Assumed.class, TiePerTurn.class, PlugIns.class);
     private final List<Rule> rules = new ArrayList<>();
     private final List<QuickRule> quick = new ArrayList<>();
     private final OneByOne slow;

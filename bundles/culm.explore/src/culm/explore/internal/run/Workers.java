@@ -30,11 +30,7 @@ public final class Workers {
      */
     public static long run(List<? extends Work> works, long pieces, BooleanSupplier cancelled, Runnable look) {
         AtomicLong next = new AtomicLong();
-        ExecutorService pool = Executors.newFixedThreadPool(works.size(), task -> {
-            Thread thread = new Thread(task, "culm explore");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ExecutorService pool = Executors.newFixedThreadPool(works.size(), Workers::thread);
         try {
             List<Future<?>> running = new ArrayList<>();
             for (Work work : works) {
@@ -55,6 +51,12 @@ public final class Workers {
             pool.shutdownNow();
         }
         return Math.min(pieces, next.get());
+    }
+
+    static Thread thread(Runnable task) {
+        Thread thread = new Thread(task, "culm explore");
+        thread.setDaemon(true);
+        return thread;
     }
 
     private static void await(Future<?> one, Runnable look) {
