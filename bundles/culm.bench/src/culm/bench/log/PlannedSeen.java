@@ -2,9 +2,8 @@ package culm.bench.log;
 
 import java.util.OptionalDouble;
 
-import culm.blank.Assessment;
-import culm.blank.Assessor;
 import culm.blank.Blank;
+import culm.blank.ClosingFinder;
 import culm.blank.Inputs;
 
 /**
@@ -40,9 +39,10 @@ public record PlannedSeen(Tied tied, OptionalDouble tie, OptionalDouble wrapTop,
         return tied.seen().wrapTop().isPresent() ? blank.with(Inputs.WRAP_TOP, tied.seen().wrapTop().getAsDouble()) : blank;
     }
 
-    private static OptionalDouble turns(Blank blank) {
-        Assessment a = Assessor.assess(blank);
-        return a.turnsLeft();
+    /** Turns left that the model expects; empty when the sides never close or it cannot be computed. */
+    public static OptionalDouble turns(Blank blank) {
+        OptionalDouble closes = ClosingFinder.find(blank, Math.abs(blank.number(Inputs.CROOKED))).at();
+        return closes.isEmpty() ? closes : OptionalDouble.of((blank.number(Inputs.WRAP_TOP) - closes.getAsDouble()) / blank.number(Inputs.THREAD_PITCH));
     }
 
     private static OptionalDouble less(OptionalDouble seen, OptionalDouble planned) {
