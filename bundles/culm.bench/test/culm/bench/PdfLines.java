@@ -40,6 +40,12 @@ public final class PdfLines extends PDFGraphicsStreamEngine {
         return segments.stream().filter(s -> Math.abs(s[0] - s[2]) < LEVEL && Math.abs(s[1] - s[3]) > LEVEL).toList();
     }
 
+    /** Lines that are neither level nor upright and longer than 20 mm, from left to right. */
+    public List<double[]> slanted() {
+        return segments.stream().filter(s -> Math.abs(s[1] - s[3]) > LEVEL && Math.abs(s[0] - s[2]) > 20)
+                .map(s -> s[0] < s[2] ? s : new double[] {s[2], s[3], s[0], s[1]}).toList();
+    }
+
     /** Closed level rectangles: x, y, width, height. */
     public List<double[]> boxes() {
         return boxes;
