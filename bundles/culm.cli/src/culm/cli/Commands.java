@@ -3,6 +3,12 @@ package culm.cli;
 import java.util.List;
 import java.util.Optional;
 
+import culm.cli.bench.BatchCommand;
+import culm.cli.bench.CardCommand;
+import culm.cli.bench.LearnCommand;
+import culm.cli.bench.LogCommand;
+import culm.cli.bench.TemplateCommand;
+import culm.cli.bench.WrongCommand;
 import culm.cli.parameters.ParametersCommand;
 import culm.cli.plugins.PlugInsCommand;
 import culm.cli.report.ReportCommand;
@@ -27,6 +33,8 @@ public final class Commands {
 	 */
 	public static Commands shipped(Extensions extensions) {
 		return new Commands(List.of(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()),
+				new BatchCommand(extensions.profiles()), new CardCommand(extensions.profiles(), extensions.rules()), new TemplateCommand(extensions.profiles()),
+				new LogCommand(extensions.profiles()), new WrongCommand(extensions.profiles()), new LearnCommand(extensions.profiles()),
 				new ParametersCommand(extensions.profiles()), new PlugInsCommand(extensions)));
 	}
 

@@ -65,6 +65,6 @@ public record StapleReadings(String label, List<Double> lengths, List<Double> wi
         double[] sorted = readings.stream().mapToDouble(Double::doubleValue).toArray();
         Arrays.sort(sorted);
         int half = sorted.length / 2;
-        return OptionalDouble.of(sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2);
+        return OptionalDouble.of(sorted.length % 2 == 1 ? sorted[half] : Math.rint((sorted[half - 1] + sorted[half]) / 2 * 1e6) / 1e6);
     }
 }

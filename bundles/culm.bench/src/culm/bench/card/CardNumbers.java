@@ -19,6 +19,7 @@ import culm.blank.Mark;
  * @param tieTolerance  its give or take
  * @param caneEnd       end of the cane, from the bottom of the staple
  * @param corkTop       top of the cork, where there is one
+ * @param wrapBottom    where the thread ends below, where that is known
  * @param start         where the thread starts, from the bottom
  * @param startTurns    how many turns that is below the top of the wrap
  * @param closes        where the sides close; empty when they never do
@@ -32,7 +33,7 @@ import culm.blank.Mark;
  * @param finished      finished length, where it is known
  * @param threadLength  thread without knots and tails
  */
-public record CardNumbers(double stapleLength, double pencilMark, double tie, double tieTolerance, double caneEnd, OptionalDouble corkTop, double start,
+public record CardNumbers(double stapleLength, double pencilMark, double tie, double tieTolerance, double caneEnd, OptionalDouble corkTop, OptionalDouble wrapBottom, double start,
         double startTurns, OptionalDouble closes, OptionalDouble turnsLeft, OptionalDouble giveOrTake, double fewest, double most, double wanted,
         OptionalDouble perTurn, double wrapTop, OptionalDouble finished, OptionalDouble threadLength) {
 
@@ -45,6 +46,7 @@ public record CardNumbers(double stapleLength, double pencilMark, double tie, do
         double finished = blank.number(Inputs.FINISHED);
         return new CardNumbers(blank.number(Inputs.STAPLE_LENGTH), a.caneAboveStaple(), blank.number(Inputs.TIE_LENGTH),
                 blank.tolerance(Inputs.TIE_LENGTH).plusMinus(), a.heights().of(Mark.CANE_END).orElseThrow(), a.heights().of(Mark.CORK_TOP),
+                a.heights().of(Mark.WRAP_BOTTOM),
                 wrapTop - turns * blank.number(Inputs.THREAD_PITCH), turns, a.sidesCloseAt(), a.turnsLeft(),
                 band.isPresent() ? OptionalDouble.of(band.get().half()) : OptionalDouble.empty(), limits.get(Limits.TURNS_FEWEST),
                 limits.get(Limits.TURNS_MOST), limits.get(Limits.TURNS_WANTED), a.tieLengthPerTurn(), wrapTop,

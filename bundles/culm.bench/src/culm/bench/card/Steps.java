@@ -46,7 +46,9 @@ final class Steps {
         closes();
         moves();
         stop();
-        step("Cross over, wind down to the cork, two knots.", n.corkTop().isPresent() ? Numbers.fixed(n.corkTop().getAsDouble(), 1) : "", n.corkTop().isPresent() ? "mm" : "",
+        boolean cork = n.corkTop().isPresent() && n.corkTop().equals(n.wrapBottom());
+        step("Cross over, wind down to the " + (cork ? "cork" : "bottom of the wrap") + ", two knots.", n.wrapBottom().isPresent() ? Numbers.fixed(n.wrapBottom().getAsDouble(), 1) : "",
+                n.wrapBottom().isPresent() ? "mm" : "",
                 n.threadLength().isPresent() ? "Thread " + Numbers.fixed(n.threadLength().getAsDouble() / 10, 0) + " cm and tails." : "");
         step("Measure the tie again. Is it straight? Leak test, the fold still closed.", "", "", "");
         step("Clip the ears, look along the sides. Cut the tip to the finished length, leak test again.", n.finished().isPresent() ? Numbers.fixed(n.finished().getAsDouble(), 1) : "",

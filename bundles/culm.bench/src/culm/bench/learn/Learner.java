@@ -38,8 +38,9 @@ public final class Learner {
 
     /** What some blanks teach. @param lessons in the order in which they were tied */
     public static Learned learn(Group group, List<Lesson> lessons) {
-        Optional<Change> change = Change.in(lessons.stream().mapToDouble(Lesson::delta).toArray());
-        Optional<Drift> drift = Drift.in(lessons.stream().mapToDouble(Lesson::delta).toArray());
+        double[] deltas = lessons.stream().mapToDouble(Lesson::delta).toArray();
+        Optional<Change> change = Change.at(deltas, batches(lessons)).or(() -> Change.in(deltas));
+        Optional<Drift> drift = Drift.in(deltas);
         if (change.isPresent() && drift.isPresent() && straighter(lessons, change.get())) {
             change = Optional.empty();
         }
@@ -59,6 +60,17 @@ public final class Learner {
         boolean worthIt = Math.abs(delta) > sample.half(SURE, reading) && with < without;
         return new Learned(group, List.copyOf(used), lessons.size(), "", delta, sample.half(0.95, reading), sample.spread(), perTurn, next, without, with, worthIt, noticed,
                 change.isPresent() ? Optional.empty() : drift);
+    }
+
+    /** Where another cane batch begins. */
+    private static List<Integer> batches(List<Lesson> lessons) {
+        List<Integer> places = new ArrayList<>();
+        for (int i = 1; i < lessons.size(); i++) {
+            if (!GroupBy.CANE.of(lessons.get(i).tied()).equals(GroupBy.CANE.of(lessons.get(i - 1).tied()))) {
+                places.add(i);
+            }
+        }
+        return places;
     }
 
     /** Root mean square of predicted minus seen, turns. */

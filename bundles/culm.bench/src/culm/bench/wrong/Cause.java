@@ -26,7 +26,7 @@ public record Cause(String id, String words, double off, String how, String unit
 
     private String amount(double value) {
         return switch (unit) {
-            case "mm" -> Numbers.fixed(value, tolerance < 0.095 ? 2 : 1) + " mm";
+            case "mm" -> Numbers.fixed(value, tolerance < 0.195 ? 2 : 1) + " mm";
             case "turns" -> Numbers.fixed(value, 1) + (value == 1 ? " turn" : " turns");
             default -> Numbers.fixed(100 * value, 1) + " %";
         };

@@ -134,6 +134,13 @@ class LearnerTest {
     }
 
     @Test
+    void aBatchThatIsNotedIsToldFromFewerBlanks() {
+        Learned learned = learn(8, i -> i < 4 ? 0 : 0.05, new SplittableRandom(18));
+        assertTrue(learned.change().contains("The cane batch changed there from bank 12 to bank 13"), learned.change());
+        assertEquals("4 blanks since the change; at least 5 are needed before anything is learned.", learned.refused());
+    }
+
+    @Test
     void aDriftIsToldFromAChange() {
         Learned learned = learn(24, i -> 0.004 * i - 0.03, new SplittableRandom(15));
         assertEquals("", learned.change());

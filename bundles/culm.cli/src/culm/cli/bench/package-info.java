@@ -1,0 +1,2 @@
+/** The bench on the command line: batches, cards, templates, the log and what it teaches. */
+package culm.cli.bench;
