@@ -1,26 +1,38 @@
 package culm.workbench.internal.app;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.services.IServiceLocator;
+import org.osgi.service.prefs.BackingStoreException;
+import org.osgi.service.prefs.Preferences;
 
 import culm.blank.rules.Rules;
 import culm.design.Bridge;
 import culm.geometry.profile.Profiles;
 import culm.model.files.ModelFiles;
+import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.studio.StudioFolder;
 
 /** What every part of the window works with. One for each running workbench; parts get it from their site. */
 public final class Workshop {
+	private static final String STUDIO = "studio";
 	private final Look look;
 	private final Units units = new Units();
 	private final ModelFiles files = new ModelFiles();
 	private final Bridge bridge;
 	private final Rules rules;
+	private final Icons icons;
+	private final StudioFolder studio;
 	private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
 		Thread thread = new Thread(work, "Culm assessments");
 		thread.setDaemon(true);
@@ -38,6 +50,8 @@ public final class Workshop {
 		this.look = look;
 		this.bridge = new Bridge(profiles);
 		this.rules = rules;
+		this.icons = new Icons(look.display());
+		this.studio = new StudioFolder(files, worker, look.display()::asyncExec);
 	}
 
 	/**
@@ -69,6 +83,16 @@ public final class Workshop {
 		return units;
 	}
 
+	/** {@return the studio that is open} */
+	public StudioFolder studio() {
+		return studio;
+	}
+
+	/** {@return the icons} */
+	public Icons icons() {
+		return icons;
+	}
+
 	/** {@return what reads and writes files} */
 	public ModelFiles files() {
 		return files;
@@ -89,8 +113,32 @@ public final class Workshop {
 		return worker;
 	}
 
+	/**
+	 * Opens this studio again the next time.
+	 *
+	 * @param folder its folder
+	 */
+	public void rememberStudio(Path folder) {
+		settings().put(STUDIO, folder.toString());
+		try {
+			settings().flush();
+		} catch (BackingStoreException e) {
+			ILog.get().warn("The studio is not remembered.", e);
+		}
+	}
+
+	/** {@return the studio that was open last, if it is still there} */
+	public Optional<Path> lastStudio() {
+		return Optional.ofNullable(settings().get(STUDIO, null)).map(Path::of).filter(Files::isDirectory);
+	}
+
+	private static Preferences settings() {
+		return InstanceScope.INSTANCE.getNode("culm.workbench");
+	}
+
 	/** Ends all computing. */
 	public void close() {
+		studio.close();
 		worker.shutdownNow();
 	}
 }

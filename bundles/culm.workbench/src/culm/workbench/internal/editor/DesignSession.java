@@ -16,6 +16,7 @@ import culm.design.edit.PartResolver;
 import culm.model.Design;
 import culm.model.files.ContentStamp;
 import culm.model.files.Loaded;
+import culm.model.files.SafeFile;
 import culm.model.problem.FileProblem;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Studio;
@@ -43,13 +44,13 @@ public final class DesignSession implements UndoTarget {
 	private final Workshop workshop;
 	private final Path file;
 	private final Studio studio;
-	private final Loaded<Design> loaded;
-	private final Edits edits;
+	private Loaded<Design> loaded;
+	private Edits edits;
 	private final BasicCommandStack stack = new BasicCommandStack();
 	private final Recompute<Shown> recompute;
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 	private final Gesture gesture = new Gesture(this);
-	private ContentStamp stamp;
+	private Optional<ContentStamp> stamp;
 	private Shown shown = Shown.NOTHING;
 	private Optional<DesignedBlank> blank = Optional.empty();
 
@@ -64,11 +65,27 @@ public final class DesignSession implements UndoTarget {
 		this.workshop = workshop;
 		this.file = file;
 		this.studio = Studio.around(file, workshop.files());
-		this.loaded = workshop.files().load(file, studio.shown(file), Design.class);
-		this.stamp = loaded.stamp();
-		this.edits = Edits.of(design(), PartResolver.in(studio, file, loaded.file()), new java.security.SecureRandom());
+		read();
 		this.recompute = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
 		stack.addCommandStackListener(this::stackChanged);
+		refresh();
+	}
+
+	private void read() throws FileProblemException {
+		loaded = workshop.files().load(file, studio.shown(file), Design.class);
+		stamp = Optional.of(loaded.stamp());
+		edits = Edits.of(design(), PartResolver.in(studio, file, loaded.file()), new java.security.SecureRandom());
+	}
+
+	/**
+	 * Takes the design as it is on disk now; what was changed here is given up, and nothing can be taken back.
+	 *
+	 * @throws FileProblemException when it cannot be read; then nothing has changed
+	 */
+	public void reload() throws FileProblemException {
+		read();
+		gesture.forgetPreview();
+		stack.flush();
 		refresh();
 	}
 
@@ -139,22 +156,29 @@ public final class DesignSession implements UndoTarget {
 	 * @throws FileProblemException when it cannot be saved; nothing is lost then
 	 */
 	public void save() throws FileProblemException {
-		saveOver(stamp);
-	}
-
-	/**
-	 * Saves over what the file holds now; that is kept as the backup.
-	 *
-	 * @param held what the file is known to hold
-	 * @throws FileProblemException when it cannot be saved or holds something else again
-	 */
-	public void saveOver(ContentStamp held) throws FileProblemException {
 		gesture.settle();
 		if (loaded.readOnly().isPresent()) {
 			throw new FileProblemException(loaded.readOnly().get());
 		}
-		stamp = workshop.files().save(design(), file, Optional.of(held));
+		stamp = Optional.of(workshop.files().save(design(), file, stamp));
 		stack.saveIsDone();
+		tell();
+	}
+
+	/** {@return whether the file holds something else than it did when it was read or last saved}
+	 * @throws FileProblemException when that cannot be told */
+	public boolean changedOnDisk() throws FileProblemException {
+		return !SafeFile.stamp(file).equals(stamp);
+	}
+
+	/**
+	 * Keeps what is edited here although the file has changed: the next save goes over it, and the file before is kept as
+	 * the backup.
+	 *
+	 * @throws FileProblemException when the file cannot be read
+	 */
+	public void keepMine() throws FileProblemException {
+		stamp = SafeFile.stamp(file);
 		tell();
 	}
 
@@ -232,11 +256,6 @@ public final class DesignSession implements UndoTarget {
 	/** {@return the studio it belongs to} */
 	public Studio studio() {
 		return studio;
-	}
-
-	/** {@return what the file held when it was read or last saved} */
-	public ContentStamp stamp() {
-		return stamp;
 	}
 
 	/** {@return why it must not be saved; empty when it may be} */

@@ -1,5 +1,6 @@
 package culm.workbench.internal.look;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.widgets.Display;
@@ -31,12 +32,15 @@ public final class ThemeChoice {
 	 * Chooses and remembers.
 	 *
 	 * @param dark whether dark
-	 * @throws BackingStoreException when it cannot be remembered; it is chosen all the same
 	 */
-	public void choose(boolean dark) throws BackingStoreException {
+	public void choose(boolean dark) {
 		apply(dark);
 		settings().putBoolean(DARK, dark);
-		settings().flush();
+		try {
+			settings().flush();
+		} catch (BackingStoreException e) {
+			ILog.get().warn("The choice of colours is not remembered.", e);
+		}
 	}
 
 	private void apply(boolean dark) {

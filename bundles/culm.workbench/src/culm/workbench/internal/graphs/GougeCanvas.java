@@ -1,0 +1,132 @@
+package culm.workbench.internal.graphs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+
+import culm.blank.Blank;
+import culm.figures.Drawing;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.figures.chart.ChartDrawing;
+import culm.figures.font.ShippedFont;
+import culm.figures.parts.GougeThickness;
+import culm.geometry.GeometryException;
+import culm.geometry.gouge.Gouge;
+import culm.geometry.gouge.GougeSection;
+import culm.model.text.Numbers;
+import culm.workbench.internal.look.Look;
+
+/** The gouge as it is and its thickness enlarged, with the value under the pointer. */
+public final class GougeCanvas extends Canvas implements Figure {
+	private static final int READOUT = 20;
+	private static final double WIDE = 420;
+	private static final double HIGH = 340;
+	private final Look look;
+	private Optional<Blank> blank = Optional.empty();
+	private Optional<ChartDrawing> drawn = Optional.empty();
+	private int pointerX = -1;
+
+	/**
+	 * An empty canvas.
+	 *
+	 * @param parent where it goes
+	 * @param look colours and fonts
+	 */
+	public GougeCanvas(Composite parent, Look look) {
+		super(parent, SWT.DOUBLE_BUFFERED);
+		this.look = look;
+		look.dress(this, Role.PAPER, Role.INK);
+		look.onChange(this, this::redraw);
+		addListener(SWT.Paint, this::paint);
+		addListener(SWT.Resize, e -> drawn = Optional.empty());
+		addListener(SWT.MouseDown, e -> setFocus());
+		addListener(SWT.MouseMove, e -> pointAt(e.x));
+		addListener(SWT.MouseExit, e -> pointAt(-1));
+	}
+
+	private void pointAt(int x) {
+		pointerX = x;
+		redraw();
+	}
+
+	/** Shows a blank's gouge. */
+	public void show(Optional<Blank> now) {
+		blank = now;
+		drawn = Optional.empty();
+		redraw();
+	}
+
+	@Override
+	public String title() {
+		return "Gouge";
+	}
+
+	private Optional<ChartDrawing> chart() {
+		if (drawn.isEmpty()) {
+			Rectangle area = getClientArea();
+			drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look.measure()));
+		}
+		return drawn;
+	}
+
+	@Override
+	public Optional<Drawing> onScreen() {
+		return chart().map(ChartDrawing::drawing);
+	}
+
+	@Override
+	public Optional<Drawing> onPaper(double enlargement) {
+		return blank.map(b -> GougeThickness.draw(b, WIDE, HIGH, ShippedFont.load()).drawing());
+	}
+
+	@Override
+	public Table table() {
+		List<String> heads = List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm");
+		List<double[]> rows = new ArrayList<>();
+		try {
+			if (blank.isPresent()) {
+				Gouge gouge = blank.get().parts().gouge();
+				for (double mu = 0; mu <= 4.0001; mu += 0.1) {
+					double phi = mu / gouge.tubeRadius();
+					rows.add(new double[] { mu, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi) });
+				}
+			}
+		} catch (GeometryException e) {
+			return new Table(List.of(e.getMessage()), List.of());
+		}
+		return new Table(heads, rows);
+	}
+
+	private void paint(Event e) {
+		Rectangle area = getClientArea();
+		e.gc.setBackground(look.colour(Role.PAPER));
+		e.gc.fillRectangle(area);
+		Optional<ChartDrawing> now = chart();
+		now.ifPresent(c -> look.painter().paint(e.gc, c.drawing(), 0, 0));
+		if (now.isEmpty() || pointerX < now.get().plot().x() || pointerX > now.get().plot().right()) {
+			return;
+		}
+		e.gc.setForeground(look.colour(Role.INK));
+		e.gc.setLineWidth(1);
+		e.gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
+		e.gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
+		e.gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
+	}
+
+	private String readout(double along) {
+		try {
+			Gouge gouge = blank.get().parts().gouge();
+			GougeSection section = gouge.at(0);
+			return Numbers.fixed(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " mm thick, " + Numbers.fixed(Math.abs(along), 1) + " from the middle";
+		} catch (GeometryException e) {
+			return e.getMessage();
+		}
+	}
+}
