@@ -55,7 +55,10 @@ public class StudioAdvisor extends WorkbenchAdvisor {
 
 	@Override
 	public void postStartup() {
-		studio.ifPresent(folder -> new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder));
+		studio.or(workshop::lastStudio).ifPresent(folder -> {
+			workshop.studio().open(folder);
+			new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder);
+		});
 	}
 
 	@Override

@@ -1,44 +1,65 @@
 package culm.workbench.internal.editor;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.part.EditorPart;
 
-import culm.blank.Limits;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
 import culm.design.DesignedBlank;
-import culm.figures.Role;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.export.ExportDialog;
+import culm.workbench.internal.export.FigureClipboard;
+import culm.workbench.internal.export.FigurePrinter;
+import culm.workbench.internal.fit.FitDialog;
 import culm.workbench.internal.form.ParameterForm;
+import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.limits.LimitsDialog;
+import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.undo.UndoTarget;
 
 /** The editor for a design. */
 public final class DesignEditor extends EditorPart {
 	/** The editor's id, as in plugin.xml. */
 	public static final String ID = "culm.workbench.designEditor";
-	private static final int FORM = 252;
+
+	/** What stands beside the form. */
+	public enum Page {
+		/** The reed with its findings. */
+		REED("Reed"),
+		/** More graphs. */
+		GRAPHS("Graphs"),
+		/** What changes against a blank that works. */
+		CHANGES("What changes if");
+
+		private final String words;
+
+		Page(String words) {
+			this.words = words;
+		}
+
+		String words() {
+			return words;
+		}
+	}
 
 	private final PointerHeight pointer = new PointerHeight();
 	private Workshop workshop;
 	private DesignSession session;
-	private HeaderStrip header;
-	private ParameterForm form;
-	private ReedPage page;
+	private EditorBody body;
 	private boolean dirty;
 
 	@Override
@@ -46,6 +67,7 @@ public final class DesignEditor extends EditorPart {
 		setSite(site);
 		setInput(input);
 		setPartName(input.getName());
+		setTitleImage(Icons.descriptor("design").createImage());
 		workshop = Workshop.of(site);
 		Path file = input.getAdapter(Path.class);
 		if (file == null) {
@@ -60,48 +82,41 @@ public final class DesignEditor extends EditorPart {
 
 	@Override
 	public void createPartControl(Composite parent) {
-		Composite all = new Composite(parent, SWT.NONE);
-		GridLayout layout = new GridLayout(2, false);
-		layout.marginWidth = 0;
-		layout.marginHeight = 0;
-		layout.horizontalSpacing = 6;
-		layout.verticalSpacing = 0;
-		all.setLayout(layout);
-		workshop.look().dress(all, Role.PAPER, Role.INK);
-		header = new HeaderStrip(all, workshop.look());
-		header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-		form = new ParameterForm(all, workshop, session);
-		GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
-		left.widthHint = FORM;
-		form.setLayoutData(left);
-		page = new ReedPage(all, workshop, session, pointer, this::refused);
-		page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		page.findings().onApply(this::apply);
-		page.findings().onSelect(this::select);
+		body = new EditorBody(parent, workshop, session, pointer, this::refused);
+		body.reed().findings().onApply(this::apply);
+		body.reed().findings().onSelect(this::select);
 		session.onChange(this::show);
+		DiskGuard guard = new DiskGuard(session, body.notice(), this::refused);
+		Runnable end = workshop.studio().onChange(guard::changed);
+		body.header().addListener(SWT.Dispose, e -> end.run());
+		parent.getShell().addListener(SWT.Activate, e -> {
+			if (!body.isDisposed()) {
+				guard.check();
+			}
+		});
+		session.readOnly().ifPresent(p -> body.notice().say("Only to be looked at: " + p.sentence()));
 		show();
 	}
 
 	private void show() {
-		if (header.isDisposed()) {
+		if (body.isDisposed()) {
 			return;
 		}
-		Shown now = session.shown();
 		String name = session.blank().map(DesignedBlank::name).orElse(getEditorInput().getName());
-		header.show(name, now.verdict());
 		setPartName(name);
-		page.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
-		form.show();
+		body.refresh(name);
 		if (dirty != session.isDirty()) {
 			dirty = session.isDirty();
 			firePropertyChange(PROP_DIRTY);
 		}
-		getSite().getService(ICommandService.class).refreshElements("org.eclipse.ui.edit.undo", null);
-		getSite().getService(ICommandService.class).refreshElements("org.eclipse.ui.edit.redo", null);
+		ICommandService commands = getSite().getService(ICommandService.class);
+		commands.refreshElements("org.eclipse.ui.edit.undo", null);
+		commands.refreshElements("org.eclipse.ui.edit.redo", null);
 	}
 
 	private void select(Finding finding) {
 		getEditorSite().getActionBars().getStatusLineManager().setMessage(finding.severity().word() + ": " + finding.text());
+		body.reed().reed().mark(finding.path());
 	}
 
 	private void apply(Fix fix) {
@@ -113,16 +128,17 @@ public final class DesignEditor extends EditorPart {
 	}
 
 	private void refused(FileProblemException e) {
-		MessageDialog.openError(getSite().getShell(), "That cannot be changed", e.problem().message());
+		MessageDialog.openError(getSite().getShell(), "That cannot be done", e.problem().message());
 	}
 
 	@Override
 	public void doSave(IProgressMonitor monitor) {
 		try {
 			session.save();
+			body.notice().say("");
 		} catch (FileProblemException e) {
 			monitor.setCanceled(true);
-			MessageDialog.openError(getSite().getShell(), "Nothing was saved", e.problem().message());
+			refused(e);
 		}
 	}
 
@@ -143,7 +159,15 @@ public final class DesignEditor extends EditorPart {
 
 	@Override
 	public void setFocus() {
-		form.focusFirst();
+		body.form().focusFirst();
+	}
+
+	@Override
+	public void dispose() {
+		if (getTitleImage() != null && body != null) {
+			getTitleImage().dispose();
+		}
+		super.dispose();
 	}
 
 	@Override
@@ -156,12 +180,7 @@ public final class DesignEditor extends EditorPart {
 
 	/** {@return the form} */
 	public ParameterForm form() {
-		return form;
-	}
-
-	/** {@return the drawings and findings} */
-	ReedPage page() {
-		return page;
+		return body.form();
 	}
 
 	/** {@return the height the drawings point at} */
@@ -169,13 +188,78 @@ public final class DesignEditor extends EditorPart {
 		return pointer;
 	}
 
-	/**
-	 * The design editor that is active in a page.
-	 *
-	 * @param part any part
-	 * @return the editor, or null
-	 */
-	public static DesignEditor of(IEditorPart part) {
-		return part instanceof DesignEditor editor ? editor : null;
+	/** Shows a page. */
+	public void showPage(Page page) {
+		body.show(page);
+	}
+
+	/** {@return the page that is shown} */
+	public Page page() {
+		return body.page();
+	}
+
+	/** Puts the focus onto the marks of the ruler. */
+	public void focusMarks() {
+		body.show(Page.REED);
+		body.reed().reed().setFocus();
+	}
+
+	/** Chooses the next finding. */
+	public void nextFinding() {
+		body.show(Page.REED);
+		body.reed().findings().next();
+	}
+
+	/** Does what the chosen finding proposes, or the first one that has a proposal. */
+	public void applyFix() {
+		if (!body.reed().findings().applySelected()) {
+			session.shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().ifPresent(this::apply);
+		}
+	}
+
+	/** Keeps the section where it is, or lets it follow the pointer. */
+	public void togglePin() {
+		pointer.pin(pointer.isPinned() ? OptionalDouble.empty() : pointer.height());
+	}
+
+	/** Shows the reed larger or smaller; 0 shows the whole. */
+	public void zoom(double factor) {
+		body.show(Page.REED);
+		body.reed().reed().zoom(factor, pointer.height().orElseGet(() -> session.shown().assessment().map(a -> a.sidesCloseAt().orElse(0)).orElse(0.0)));
+	}
+
+	/** {@return every drawing of this editor, the one with the focus first} */
+	public List<Figure> figures() {
+		return body.figures();
+	}
+
+	/** Copies the drawing with the focus as a picture. */
+	public void copyPicture() {
+		new FigureClipboard(workshop.look()).picture(figures().get(0));
+	}
+
+	/** Copies the numbers of the drawing with the focus as a table. */
+	public void copyTable() {
+		new FigureClipboard(workshop.look()).table(figures().get(0));
+	}
+
+	/** Asks which drawing to write where, and writes it. */
+	public void export() {
+		new ExportDialog(getSite().getShell(), workshop, getPartName(), figures(), session).open();
+	}
+
+	/** Prints a drawing on paper, true to scale. */
+	public void print() {
+		new FigurePrinter(getSite().getShell(), workshop.look()).print(getPartName(), figures().get(0));
+	}
+
+	/** Starts from a blank that works. */
+	public void fit() {
+		new FitDialog(getSite().getShell(), workshop, session).open();
+	}
+
+	/** Opens my limits. */
+	public void limits() {
+		new LimitsDialog(getSite().getShell(), workshop, session.studio(), session::refresh).open();
 	}
 }

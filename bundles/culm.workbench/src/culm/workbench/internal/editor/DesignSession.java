@@ -8,6 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
 
 import culm.design.DesignedBlank;
 import culm.design.edit.Edit;
@@ -148,6 +149,25 @@ public final class DesignSession implements UndoTarget {
 			edit.setLabel(label);
 		}
 		stack.execute(edit);
+	}
+
+	/**
+	 * Makes several changes as one command.
+	 *
+	 * @param changes make the commands, in order
+	 * @param label what they are called together in the menu
+	 * @throws FileProblemException as {@link #change}; nothing has changed then
+	 */
+	public void changeAll(List<Change> changes, String label) throws FileProblemException {
+		if (loaded.readOnly().isPresent()) {
+			throw new FileProblemException(loaded.readOnly().get());
+		}
+		gesture.settle();
+		CompoundCommand all = new CompoundCommand(label);
+		for (Change change : changes) {
+			all.append(change.with(edits));
+		}
+		stack.execute(all);
 	}
 
 	/**

@@ -11,21 +11,28 @@ import java.util.function.Supplier;
  *
  * @param <T> the answer
  */
-final class Recompute<T> {
+public final class Recompute<T> {
 	private final Executor worker;
 	private final Executor display;
 	private final Consumer<T> publish;
 	private final AtomicLong asked = new AtomicLong();
 	private long answered;
 
-	Recompute(Executor worker, Executor display, Consumer<T> publish) {
+	/**
+	 * Computes and publishes.
+	 *
+	 * @param worker where it is computed
+	 * @param display where it is published
+	 * @param publish takes the answers
+	 */
+	public Recompute(Executor worker, Executor display, Consumer<T> publish) {
 		this.worker = worker;
 		this.display = display;
 		this.publish = publish;
 	}
 
 	/** Asks; called on the display's thread. */
-	void ask(Supplier<T> question) {
+	public void ask(Supplier<T> question) {
 		long number = asked.incrementAndGet();
 		worker.execute(() -> {
 			if (number == asked.get()) {
@@ -43,7 +50,7 @@ final class Recompute<T> {
 	}
 
 	/** {@return whether the last question is not answered yet; called on the display's thread} */
-	boolean pending() {
+	public boolean pending() {
 		return answered < asked.get();
 	}
 }

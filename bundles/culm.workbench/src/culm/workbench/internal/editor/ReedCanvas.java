@@ -1,5 +1,7 @@
 package culm.workbench.internal.editor;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -13,19 +15,23 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 import culm.blank.Limits;
+import culm.blank.Mark;
+import culm.blank.SeamPoint;
 import culm.figures.Drawing;
 import culm.figures.Handle;
 import culm.figures.Role;
 import culm.figures.Scale;
+import culm.figures.font.ShippedFont;
 import culm.figures.reed.Reed;
 import culm.figures.reed.ReedDrawing;
 import culm.figures.reed.ReedOptions;
 import culm.figures.reed.ReedView;
+import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.paint.SwtPainter;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
-final class ReedCanvas extends Canvas {
+final class ReedCanvas extends Canvas implements Figure {
 	private static final int ROWS = 4;
 	private static final double GRAPH_MOST = 170;
 	private static final double GRAPH_LEAST = 70;
@@ -41,6 +47,7 @@ final class ReedCanvas extends Canvas {
 	private double zoomFrom = Double.NaN;
 	private double zoomTo = Double.NaN;
 	private String focused = "";
+	private String ringed = "";
 
 	ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
 		super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
@@ -106,6 +113,36 @@ final class ReedCanvas extends Canvas {
 		return ReedView.draw(what, limits, scale, look.measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
 	}
 
+	@Override
+	public String title() {
+		return "Reed";
+	}
+
+	@Override
+	public Optional<Drawing> onScreen() {
+		return drawing();
+	}
+
+	@Override
+	public Optional<Drawing> onPaper(double enlargement) {
+		return reed.map(r -> ReedView.draw(r, limits, ReedView.fitting(r, r.top() * enlargement * Drawing.UNITS_PER_MM + 24), ShippedFont.load(),
+				ReedOptions.PAPER).drawing());
+	}
+
+	@Override
+	public Table table() {
+		List<String> heads = List.of("height mm", "left side open by mm", "right side open by mm");
+		return new Table(heads, reed.map(r -> {
+			List<SeamPoint> left = r.assessment().left().course();
+			List<SeamPoint> right = r.assessment().right().course();
+			List<double[]> rows = new ArrayList<>();
+			for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
+				rows.add(new double[] { left.get(i).z(), left.get(i).open(), right.get(i).open() });
+			}
+			return rows;
+		}).orElse(List.of()));
+	}
+
 	/** {@return where the drawing begins, across} */
 	double left() {
 		return drawing().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
@@ -138,6 +175,19 @@ final class ReedCanvas extends Canvas {
 	/** {@return the id of the handle that the keys move, or empty} */
 	String focusedHandle() {
 		return focused;
+	}
+
+	/** Rings the mark that an input moves. */
+	void mark(String path) {
+		for (Mark mark : Mark.values()) {
+			if (!path.isEmpty() && mark.path().equals(path)) {
+				ringed = mark.id();
+				redraw();
+				return;
+			}
+		}
+		ringed = "";
+		redraw();
 	}
 
 	boolean zoomed() {
@@ -202,13 +252,18 @@ final class ReedCanvas extends Canvas {
 				painter.paint(e.gc, over, left(), 0);
 			}
 		});
+		ring(e, now.get(), ringed, SWT.LINE_SOLID, Role.DOES_NOT);
 		if (isFocusControl()) {
-			now.get().drawing().handles().stream().filter(h -> h.id().equals(focused)).findFirst().ifPresent(h -> {
-				e.gc.setForeground(look.colour(Role.INK));
-				e.gc.setLineWidth(1);
-				e.gc.setLineStyle(SWT.LINE_DOT);
-				e.gc.drawOval((int) (h.x() + left()) - 9, (int) h.y() - 9, 18, 18);
-			});
+			ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK);
 		}
+	}
+
+	private void ring(Event e, ReedDrawing now, String id, int line, Role role) {
+		now.drawing().handles().stream().filter(h -> h.id().equals(id)).findFirst().ifPresent(h -> {
+			e.gc.setForeground(look.colour(role));
+			e.gc.setLineWidth(1);
+			e.gc.setLineStyle(line);
+			e.gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
+		});
 	}
 }

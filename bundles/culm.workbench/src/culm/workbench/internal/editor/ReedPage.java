@@ -15,7 +15,7 @@ import culm.workbench.internal.app.Workshop;
 
 /** The reed, its findings below, the section and the numbers beside it. */
 final class ReedPage extends Composite {
-	private static final int SIDE = 236;
+	static final int SIDE = 236;
 	private static final int FINDINGS_LEAST = 90;
 	private static final double FINDINGS_MOST = 0.38;
 	private final ReedCanvas reed;

@@ -1,5 +1,6 @@
 package culm.workbench.internal.editor;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
@@ -15,12 +16,15 @@ import culm.blank.Assessment;
 import culm.blank.Mark;
 import culm.figures.Drawing;
 import culm.figures.Role;
+import culm.figures.font.ShippedFont;
 import culm.figures.reed.CrossSection;
 import culm.figures.reed.Reed;
+import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
 
 /** The cross-section at the pointer's height, or at the pinned one; where the sides close when the pointer was nowhere yet. */
-final class SectionCanvas extends Canvas {
+final class SectionCanvas extends Canvas implements Figure {
+	private static final double PAPER = 330;
 	private static final int HEIGHT = 270;
 	private final Look look;
 	private final PointerHeight pointer;
@@ -69,6 +73,26 @@ final class SectionCanvas extends Canvas {
 			drawn = Optional.of(CrossSection.draw(reed.get(), height(reed.get()), area.width, area.height, look.measure()));
 		}
 		return drawn;
+	}
+
+	@Override
+	public String title() {
+		return "Section";
+	}
+
+	@Override
+	public Optional<Drawing> onScreen() {
+		return drawing();
+	}
+
+	@Override
+	public Optional<Drawing> onPaper(double enlargement) {
+		return reed.map(r -> CrossSection.draw(r, height(r), PAPER, PAPER, ShippedFont.load()));
+	}
+
+	@Override
+	public Table table() {
+		return new Table(List.of("height mm"), reed.map(r -> List.of(new double[] { height(r) })).orElse(List.of()));
 	}
 
 	@Override

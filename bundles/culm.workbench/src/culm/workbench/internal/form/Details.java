@@ -102,7 +102,7 @@ final class Details extends Composite {
 		setControlsVisible(!cell && row.value().isPresent());
 		Tolerance known = row.tolerance();
 		NumberForm fine = NumberForm.of(described.quantity(), context.units().now(), 0);
-		plusMinus.show("± " + fine.text(known.plusMinus()), known.measured() ? Origin.MEASURED : Origin.ASSUMED, false);
+		plusMinus.show("± " + fine.bare(known.plusMinus()), known.measured() ? Origin.MEASURED : Origin.ASSUMED, false);
 		measured.setSelection(known.measured());
 	}
 

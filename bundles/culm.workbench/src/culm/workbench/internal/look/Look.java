@@ -21,6 +21,7 @@ import culm.workbench.internal.paint.SwtPainter;
 /** How the window looks now: its palette and fonts. Used on the display's thread only. */
 public final class Look {
 	private final Display display;
+	private final Path fontFolder;
 	private final SwtFonts fonts;
 	private final SwtMeasure measure;
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -34,6 +35,7 @@ public final class Look {
 	 */
 	public Look(Display display, Path folder) {
 		this.display = display;
+		this.fontFolder = folder;
 		this.fonts = new SwtFonts(display, folder);
 		this.measure = new SwtMeasure(display, fonts);
 	}
@@ -117,6 +119,11 @@ public final class Look {
 		};
 		paint.run();
 		onChange(control, paint);
+	}
+
+	/** {@return where the shipped font's files are put} */
+	public Path fontFolder() {
+		return fontFolder;
 	}
 
 	/** {@return the display it is for} */

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 
+import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.widgets.Display;
@@ -17,7 +18,7 @@ import org.eclipse.swt.widgets.Display;
 import culm.figures.Size;
 import culm.figures.font.FontFile;
 
-/** The shipped font in the sizes of the drawings, for one display. Used on its thread only; disposed with it. */
+/** The shipped font in the sizes of the drawings, for one display or printer. Used on its thread only. */
 public final class SwtFonts {
 	private static final String FAMILY = "DejaVu Sans";
 	private static final double POINTS_PER_INCH = 72;
@@ -26,21 +27,29 @@ public final class SwtFonts {
 	private record Key(Size size, int style) {
 	}
 
-	private final Display display;
+	private final Device device;
 	private final Map<Key, Font> fonts = new HashMap<>();
 
 	/**
-	 * Makes the shipped font known to a display.
+	 * Makes the shipped font known to a display or printer.
 	 *
-	 * @param display the display
-	 * @param folder where the font's files may be put; the display reads them from there
+	 * @param device the display or printer
+	 * @param folder where the font's files may be put; the device reads them from there
 	 */
-	public SwtFonts(Display display, Path folder) {
-		this.display = display;
+	public SwtFonts(Device device, Path folder) {
+		this.device = device;
 		for (FontFile file : FontFile.values()) {
-			display.loadFont(unpacked(file, folder).toString());
+			device.loadFont(unpacked(file, folder).toString());
 		}
-		display.disposeExec(() -> fonts.values().forEach(Font::dispose));
+		if (device instanceof Display display) {
+			display.disposeExec(this::dispose);
+		}
+	}
+
+	/** Gives all fonts back; done by itself for a display. */
+	public void dispose() {
+		fonts.values().forEach(Font::dispose);
+		fonts.clear();
 	}
 
 	private static Path unpacked(FontFile file, Path folder) {
@@ -72,6 +81,6 @@ public final class SwtFonts {
 	private Font make(Key key) {
 		// As text, since only so a height may have a fraction.
 		double height = key.size().units() * POINTS_PER_INCH / UNITS_PER_INCH;
-		return new Font(display, new FontData("1|" + FAMILY + "|" + height + "|" + key.style() + "|"));
+		return new Font(device, new FontData("1|" + FAMILY + "|" + height + "|" + key.style() + "|"));
 	}
 }

@@ -23,14 +23,20 @@ import culm.model.studio.StudioIndex;
 import culm.model.text.Ids;
 
 /** Plans what is done with the files of a studio. */
-final class StudioFiles {
+public final class StudioFiles {
 	/** Where removed files go. */
 	static final String REMOVED = ".removed";
 	private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
 	private final Path root;
 	private final ModelFiles files;
 
-	StudioFiles(Path root, ModelFiles files) {
+	/**
+	 * Plans for a studio.
+	 *
+	 * @param root its folder
+	 * @param files reads and writes files
+	 */
+	public StudioFiles(Path root, ModelFiles files) {
 		this.root = root;
 		this.files = files;
 	}

@@ -1,0 +1,107 @@
+package culm.workbench.internal.assistant;
+
+import java.util.List;
+
+import org.eclipse.jface.wizard.WizardPage;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import culm.model.studio.FileKind;
+import culm.model.studio.StudioEntry;
+import culm.workbench.internal.app.Workshop;
+
+/** Asks for a name and where to start from. */
+final class StartPage extends WizardPage {
+	/** Where a new design starts from. */
+	enum From {
+		/** A blank that works. */
+		BLANK,
+		/** Parts of the studio. */
+		PARTS,
+		/** A caliper and a mandrel. */
+		CALIPER
+	}
+
+	private final List<StudioEntry> designs;
+	private Text name;
+	private Button blank;
+	private Button parts;
+	private Combo which;
+	private Button turns;
+
+	StartPage(Workshop workshop) {
+		super("start");
+		setTitle("New design");
+		setDescription("What to start from.");
+		designs = workshop.studio().index().map(i -> i.of(FileKind.DESIGN).stream().filter(d -> d.problem().isEmpty()).toList()).orElse(List.of());
+	}
+
+	@Override
+	public void createControl(Composite parent) {
+		Composite area = new Composite(parent, SWT.NONE);
+		GridLayout layout = new GridLayout(2, false);
+		layout.verticalSpacing = 8;
+		area.setLayout(layout);
+		new Label(area, SWT.NONE).setText("name");
+		name = new Text(area, SWT.BORDER);
+		name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+		name.addListener(SWT.Modify, e -> check());
+		blank = radio(area, "a blank that works");
+		which = new Combo(area, SWT.READ_ONLY);
+		GridData indented = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+		indented.horizontalIndent = 24;
+		which.setLayoutData(indented);
+		which.setItems(designs.stream().map(StudioEntry::title).toArray(String[]::new));
+		which.select(0);
+		turns = new Button(area, SWT.CHECK);
+		turns.setText("then tell how many turns were left on it");
+		GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+		below.horizontalIndent = 24;
+		turns.setLayoutData(below);
+		parts = radio(area, "parts of the studio");
+		Button caliper = radio(area, "a caliper and a mandrel alone");
+		(designs.isEmpty() ? caliper : blank).setSelection(true);
+		blank.setEnabled(!designs.isEmpty());
+		setControl(area);
+		check();
+		setErrorMessage(null);
+	}
+
+	private Button radio(Composite area, String words) {
+		Button button = new Button(area, SWT.RADIO);
+		button.setText(words);
+		button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+		button.addListener(SWT.Selection, e -> check());
+		return button;
+	}
+
+	private void check() {
+		which.setEnabled(from() == From.BLANK);
+		turns.setEnabled(from() == From.BLANK);
+		setErrorMessage(name.getText().isBlank() ? "A name is needed." : null);
+		setPageComplete(!name.getText().isBlank());
+		getContainer().updateButtons();
+	}
+
+	String name() {
+		return name.getText().strip();
+	}
+
+	From from() {
+		return blank.getSelection() ? From.BLANK : parts.getSelection() ? From.PARTS : From.CALIPER;
+	}
+
+	StudioEntry chosen() {
+		return designs.get(which.getSelectionIndex());
+	}
+
+	boolean tellTurns() {
+		return from() == From.BLANK && turns.getSelection();
+	}
+}

@@ -1,0 +1,2 @@
+/** The short assistant for a new design. */
+package culm.workbench.internal.assistant;

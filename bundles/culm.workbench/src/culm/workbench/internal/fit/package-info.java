@@ -1,0 +1,2 @@
+/** Starting from a blank that works. */
+package culm.workbench.internal.fit;

@@ -1,0 +1,2 @@
+/** My limits: what a studio asks of a blank. */
+package culm.workbench.internal.limits;
