@@ -55,6 +55,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
 
 	@Override
 	public void postStartup() {
+		new ThemeChoice(workshop.look()).restoreFrame();
 		studio.or(workshop::lastStudio).ifPresent(folder -> {
 			workshop.studio().open(folder);
 			new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder);

@@ -30,6 +30,7 @@ public final class ChangesPage extends Composite {
 	private final TrialControls controls;
 	private final ComparisonCanvas canvas;
 	private final LinkText use;
+	private final LinkText clear;
 	private final culm.workbench.internal.editor.Recompute<Comparison> recompute;
 	private Comparison shown = Comparison.NONE;
 
@@ -69,12 +70,13 @@ public final class ChangesPage extends Composite {
 			}
 		});
 		use.setVisible(false);
-		LinkText clear = new LinkText(this, workshop.look(), "try nothing", Size.BODY);
+		clear = new LinkText(this, workshop.look(), "try nothing", Size.BODY);
 		clear.onClick(() -> {
 			trial.clear();
 			controls.reset();
 			show();
 		});
+		clear.setVisible(false);
 		canvas = new ComparisonCanvas(this, workshop.look());
 		canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
 		Runnable end = workshop.units().onChange(this::show);
@@ -124,6 +126,7 @@ public final class ChangesPage extends Composite {
 		shown = now;
 		sentence.setText(now.sentence());
 		use.setVisible(now.tried());
+		clear.setVisible(now.tried());
 		canvas.show(now);
 		layout();
 	}

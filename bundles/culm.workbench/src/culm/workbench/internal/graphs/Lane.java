@@ -79,13 +79,16 @@ record Lane(String caption, List<double[]> points, Role role, boolean mirrored) 
 		double high = largest();
 		double room = Math.max(1e-3, high - low) * 0.12;
 		Axis axis = new Axis(low - room, high + room, box.bottom(), box.y());
-		double from = Math.max(scale.left() + NUMBERS, scale.x(points.get(0)[0]));
+		double first = scale.x(points.get(0)[0]);
+		boolean left = first - NUMBERS >= scale.left();
+		double from = Math.max(scale.left(), first);
 		Ticks ticks = Ticks.within(axis.from(), axis.to(), Math.max(2, box.height() / 26));
 		for (double tick : ticks.values()) {
-			pen.line(from, axis.at(tick), scale.right(), axis.at(tick), Role.GRID, Style.THIN);
-			pen.text(ticks.label(tick), from - 5, axis.at(tick) + 4, Anchor.END, Size.SMALL, Role.QUIET);
+			pen.line(from, axis.at(tick), scale.right(), axis.at(tick), tick == 0 ? Role.QUIET : Role.GRID, Style.THIN);
+			double base = axis.at(tick) + (left ? 4 : -3);
+			pen.text(ticks.label(tick), left ? from - 5 : scale.right(), base, Anchor.END, Size.SMALL, Role.QUIET);
 		}
-		List<double[]> line = points.stream().filter(p -> scale.x(p[0]) >= from - 0.5).map(p -> new double[] { scale.x(p[0]), axis.at(p[1]) }).toList();
+		List<double[]> line = points.stream().map(p -> new double[] { scale.x(p[0]), axis.at(p[1]) }).toList();
 		pen.group(Part.SERIES, caption, p -> p.shape(Path.through(line), Style.line(role, 1.8)));
 	}
 }

@@ -51,9 +51,17 @@ public final class Look {
 	 * @param now whether dark
 	 */
 	public void dark(boolean now) {
-		if (dark == now) {
-			return;
+		if (dark != now) {
+			redress(now);
 		}
+	}
+
+	/**
+	 * The same, and everything is given its colours again even when that is no change.
+	 *
+	 * @param now whether dark
+	 */
+	public void redress(boolean now) {
 		dark = now;
 		listeners.forEach(Runnable::run);
 	}

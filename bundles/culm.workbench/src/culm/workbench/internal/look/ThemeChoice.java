@@ -1,5 +1,7 @@
 package culm.workbench.internal.look;
 
+import java.util.Optional;
+
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
@@ -23,9 +25,19 @@ public final class ThemeChoice {
 		this.look = look;
 	}
 
-	/** Makes the window look as it was chosen. */
+	/** Before any window: controls and drawings look as it was chosen. */
 	public void restore() {
-		apply(settings().getBoolean(DARK, Display.isSystemDarkTheme()));
+		NativeTheme.dark(chosen());
+		look.dark(chosen());
+	}
+
+	/** As soon as the window stands: its frame does, too. */
+	public void restoreFrame() {
+		engine().filter(e -> e.getActiveTheme() == null || !e.getActiveTheme().getId().equals(id(chosen()))).ifPresent(e -> apply(chosen()));
+	}
+
+	private static boolean chosen() {
+		return settings().getBoolean(DARK, Display.isSystemDarkTheme());
 	}
 
 	/**
@@ -45,11 +57,16 @@ public final class ThemeChoice {
 
 	private void apply(boolean dark) {
 		NativeTheme.dark(dark);
-		look.dark(dark);
-		IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeEngine.class);
-		if (engine != null) {
-			engine.setTheme(dark ? "culm.dark" : "culm.light", false);
-		}
+		engine().ifPresent(e -> e.setTheme(id(dark), true));
+		look.redress(dark); // after the engine, which gives every control back what it had first
+	}
+
+	private static String id(boolean dark) {
+		return dark ? "culm.dark" : "culm.light";
+	}
+
+	private static Optional<IThemeEngine> engine() {
+		return Optional.ofNullable(PlatformUI.getWorkbench().getService(IThemeEngine.class));
 	}
 
 	private static Preferences settings() {
