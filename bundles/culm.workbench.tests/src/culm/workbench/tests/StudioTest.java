@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -16,9 +18,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
+import culm.figures.Drawing;
+import culm.figures.Handle;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.graphs.Figure;
 
 /** Base of tests that work in a copy of the example studio. */
 abstract class StudioTest extends WorkbenchTest {
@@ -75,6 +80,44 @@ abstract class StudioTest extends WorkbenchTest {
 			field.notifyListeners(SWT.Traverse, enter);
 		});
 		shown(editor);
+	}
+
+	/** A drawing of the editor by its title; asked on the workbench's thread. */
+	final Canvas figure(String title) {
+		return find(window().getShell(), Canvas.class).stream().filter(c -> c instanceof Figure f && f.title().equals(title)).findFirst()
+				.orElseThrow(() -> new AssertionError("no drawing called " + title));
+	}
+
+	/** Where a handle of the reed is on its canvas; asked on the workbench's thread. */
+	final Point handle(String id) {
+		Canvas canvas = figure("Reed");
+		Drawing drawing = ((Figure) canvas).onScreen().orElseThrow();
+		double left = Math.max(0, (canvas.getClientArea().width - drawing.width()) / 2);
+		Handle handle = drawing.handles().stream().filter(h -> h.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError("no handle " + id));
+		return new Point((int) Math.round(handle.x() + left), (int) Math.round(handle.y()));
+	}
+
+	/** Sends a mouse event to a control; on the workbench's thread. */
+	static void mouse(Control control, int type, int x, int y) {
+		Event event = new Event();
+		event.button = type == SWT.MouseMove ? 0 : 1;
+		event.x = x;
+		event.y = y;
+		control.notifyListeners(type, event);
+	}
+
+	/** Sends a key to a control; on the workbench's thread. */
+	static void key(Control control, int code, int mask) {
+		Event event = new Event();
+		event.keyCode = code;
+		event.stateMask = mask;
+		event.doit = true;
+		control.notifyListeners(SWT.KeyDown, event);
+	}
+
+	/** The value of an input in the design itself. */
+	final double value(DesignEditor editor, String path) throws Exception {
+		return ui(() -> session(editor).blank().orElseThrow().blank().value(path).getAsDouble());
 	}
 
 	/** Runs a command of the menus. */

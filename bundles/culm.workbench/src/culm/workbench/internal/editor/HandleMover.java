@@ -89,7 +89,7 @@ final class HandleMover {
 		if (pointer.isPinned()) {
 			pointer.pin(OptionalDouble.empty());
 		} else {
-			pointer.pin(canvas.heightAt(e.x));
+			canvas.heightAt(e.x).ifPresent(z -> pointer.pin(OptionalDouble.of(Math.rint(z * 100) / 100)));
 		}
 	}
 

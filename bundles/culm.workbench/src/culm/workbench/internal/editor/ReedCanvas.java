@@ -46,6 +46,7 @@ final class ReedCanvas extends Canvas implements Figure {
 	private Optional<ReedDrawing> drawn = Optional.empty();
 	private double zoomFrom = Double.NaN;
 	private double zoomTo = Double.NaN;
+	private Room kept = new Room(0, 0, false, 0, 0);
 	private String focused = "";
 	private String ringed = "";
 
@@ -90,19 +91,33 @@ final class ReedCanvas extends Canvas implements Figure {
 		return reedDrawing().map(ReedDrawing::drawing);
 	}
 
+	/** One drawing for each change: the room found for the last one is kept while it suffices. */
 	private ReedDrawing layOut(Reed what) {
 		Rectangle area = getClientArea();
+		if (kept.width() == area.width && kept.height() == area.height && kept.zoomed() == zoomed()) {
+			ReedDrawing again = draw(what, kept.used(), kept.graph());
+			if (again.drawing().height() <= area.height + 0.5) {
+				return again;
+			}
+		}
 		double width = area.width;
-		ReedDrawing best = draw(what, width, GRAPH_MOST);
+		double graph = GRAPH_MOST;
+		ReedDrawing best = draw(what, width, graph);
 		double over = best.drawing().height() - area.height;
 		if (over > 0) {
-			best = draw(what, width, Math.max(GRAPH_LEAST, GRAPH_MOST - over));
+			graph = Math.max(GRAPH_LEAST, GRAPH_MOST - over);
+			best = draw(what, width, graph);
 		}
 		while (best.drawing().height() > area.height && width * 0.94 > NARROWEST && !zoomed()) {
 			width *= 0.94;
-			best = draw(what, width, GRAPH_LEAST);
+			best = draw(what, width, graph);
 		}
+		kept = new Room(area.width, area.height, zoomed(), width, graph);
 		return best;
+	}
+
+	/** The room a drawing got on a canvas of a size. */
+	private record Room(int width, int height, boolean zoomed, double used, double graph) {
 	}
 
 	private ReedDrawing draw(Reed what, double width, double graph) {
