@@ -74,6 +74,9 @@ public final class FourWidths implements ShapeType {
 
         @Override
         public double at(double s) {
+            if (s < 0 || s > at[3]) {
+                throw new IllegalArgumentException(s + " mm from the fold is outside the cane");
+            }
             return spline.value(s);
         }
 
