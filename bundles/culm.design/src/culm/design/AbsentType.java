@@ -1,9 +1,10 @@
 package culm.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.LinkedHashSet;
+import java.util.StringJoiner;
 
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeSection;
@@ -21,6 +22,7 @@ import culm.model.ParameterValue;
 import culm.model.ProfileData;
 import culm.model.Row;
 import culm.model.TableData;
+import culm.model.text.Numbers;
 
 /**
  * Stands in for a profile type that is not here: its plug-in is missing, or older than the file. The numbers and rows of the file can be shown
@@ -77,6 +79,14 @@ public final class AbsentType implements StapleType, GougeType, ShapeType {
     /** What the file gives, under its own names. */
     Values values() {
         return values;
+    }
+
+    /** The numbers and rows in one line: {@code bottom 5.4, topWide 3.38; places, 3 rows}. */
+    String told() {
+        StringJoiner numbers = new StringJoiner(", ");
+        values.numbers().forEach((name, value) -> numbers.add(name + " " + Numbers.format(value)));
+        values.tables().forEach((name, rows) -> numbers.add(name + ", " + rows.rows() + " rows"));
+        return numbers.length() == 0 ? "no numbers" : numbers.toString();
     }
 
     @Override

@@ -60,6 +60,8 @@ final class ProfileReader {
     private <T extends ProfileType> Profile<T> absent(ProfileData data, Class<T> kind, String reason) {
         AbsentType absent = new AbsentType(data, reason);
         data.getParameters().forEach(p -> places.put(part + "." + p.getName(), file, p));
+        remarks.add(Finding.of("missingType", Severity.ADVICE, "Kept for the " + part + ": " + absent.told() + ".").at(part)
+                .because("What these numbers mean, only the missing plug-in knows.").remedy("Put the plug-in into the folder of plug-ins, or choose another type."));
         return new Profile<>(kind.cast(absent), absent.values());
     }
 

@@ -101,10 +101,15 @@ class BadFilesTest {
         refused(design, "harbour-row.parts, line", "out of order");
     }
 
+    /** Not a bad file: what can be told without the plug-in is told. */
     @Test
     void unknownProfileType() throws Exception {
         Files.writeString(folder.resolve("harbour-row.parts"), parts.replace("culm.staple.oval", "someone.else.staple"));
-        refused(design, "harbour-row.parts, line", "someone.else.staple");
+        Files.writeString(folder.resolve("other.reed"), design);
+        CommandLine run = CommandLine.run(folder, "report", "other.reed");
+        assertEquals(1, run.code(), run.err());
+        assertTrue(run.out().contains("someone.else.staple") && run.out().contains("46.5 mm"), run.out());
+        assertEquals(1, CommandLine.run(folder, "report", "other.reed", "--json").code());
     }
 
     @Test

@@ -9,21 +9,27 @@ import java.util.TreeMap;
 final class Rooms {
 
 	/** For each room the rooms it may use. */
-	static final Map<String, Set<String>> MAY_USE = Collections.unmodifiableMap(new TreeMap<>(Map.of(
-			"geometry", Set.of(),
-			"blank", Set.of("geometry"),
-			"explore", Set.of("blank", "geometry"),
-			"model", Set.of(),
-			"design", Set.of("model", "blank", "geometry"),
-			"extensions", Set.of("geometry", "blank"),
-			"figures", Set.of("blank", "geometry"),
-			"bench", Set.of("design", "model", "figures", "explore", "blank", "geometry"),
-			"cli", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"),
-			"workbench", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"))));
+	static final Map<String, Set<String>> MAY_USE = table();
 
 	/** The rooms of plain Java, usable as a library. */
 	static final Set<String> PLAIN = Set.of("geometry", "blank", "explore");
 
 	private Rooms() {
+	}
+
+	private static Map<String, Set<String>> table() {
+		Map<String, Set<String>> table = new TreeMap<>();
+		table.put("geometry", Set.of());
+		table.put("blank", Set.of("geometry"));
+		table.put("explore", Set.of("blank", "geometry"));
+		table.put("model", Set.of());
+		table.put("design", Set.of("model", "blank", "geometry"));
+		table.put("extensions", Set.of("geometry", "blank"));
+		table.put("figures", Set.of("blank", "geometry"));
+		table.put("bench", Set.of("design", "model", "figures", "explore", "blank", "geometry"));
+		table.put("cli", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
+		table.put("workbench", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
+		table.put("testkit", Set.of("geometry", "blank"));
+		return Collections.unmodifiableMap(table);
 	}
 }

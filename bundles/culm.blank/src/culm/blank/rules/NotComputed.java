@@ -1,6 +1,8 @@
 package culm.blank.rules;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import culm.blank.Assessment;
 import culm.blank.Inputs;
@@ -20,8 +22,10 @@ public final class NotComputed implements Rule {
 
     @Override
     public List<Finding> judge(Assessment a, Limits limits) {
-        return a.troubles().stream().map(t -> Finding.of(id(), severity(t.result()), t.sentence()).at(t.path())
-                .because("Without it there is no " + t.result() + ".")).distinct().toList();
+        Map<String, Finding> bySentence = new LinkedHashMap<>();
+        a.troubles().forEach(t -> bySentence.putIfAbsent(t.sentence(), Finding.of(id(), severity(t.result()), t.sentence()).at(t.path())
+                .because("Without it there is no " + t.result() + ".")));
+        return List.copyOf(bySentence.values());
     }
 
     private static Severity severity(String result) {
