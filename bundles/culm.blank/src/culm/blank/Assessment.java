@@ -46,4 +46,9 @@ public record Assessment(Blank blank, Closing closing, Closing left, Closing rig
     public boolean fitted() {
         return blank.fit().isPresent();
     }
+
+    /** Whether only closing and marks were asked for, without give or take, sensitivities, thread and bore ({@link Assessor#outline(Blank)}). */
+    public boolean outline() {
+        return !closing.course().isEmpty() && openAtStapleTopBand.isEmpty();
+    }
 }

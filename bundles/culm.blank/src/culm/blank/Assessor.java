@@ -19,8 +19,17 @@ public final class Assessor {
 
     /** Assesses a blank. */
     public static Assessment assess(Blank blank) {
+        return told(blank, true);
+    }
+
+    /** Only closing, turns left, openings and marks: for solvers that try many blanks. Give or take, sensitivities, thread and bore are empty. */
+    public static Assessment outline(Blank blank) {
+        return told(blank, false);
+    }
+
+    private static Assessment told(Blank blank, boolean whole) {
         try {
-            return new Assessor(blank).run();
+            return new Assessor(blank).run(whole);
         } catch (GeometryException late) {
             return refused(blank, late);
         }
@@ -35,7 +44,7 @@ public final class Assessor {
                 List.of(new Trouble("sidesCloseAt", why.path(), why.getMessage())));
     }
 
-    private Assessment run() {
+    private Assessment run(boolean whole) {
         double crooked = blank.number(Inputs.CROOKED);
         Closing[] sides = ClosingFinder.sides(blank, crooked);
         Closing left = sides[0];
@@ -56,12 +65,12 @@ public final class Assessor {
         if (at.isPresent()) {
             double z = at.getAsDouble();
             turns = OptionalDouble.of((wrapTop - z) / pitch);
-            slopes = judged.closedEverywhere() ? List.of() : new Slopes(blank, z).closing();
+            slopes = !whole || judged.closedEverywhere() ? List.of() : new Slopes(blank, z).closing();
             perTurn = slopes.stream().filter(s -> s.input().path().equals(Inputs.TIE_LENGTH) && s.closing() != 0)
                     .mapToDouble(s -> pitch / s.closing()).findFirst();
         }
         OptionalDouble openTop = judged.openAtTop();
-        Optional<GiveOrTake> bands = laid ? bands(at, slopes) : Optional.empty();
+        Optional<GiveOrTake> bands = laid && whole ? bands(at, slopes) : Optional.empty();
         OptionalDouble openWrap = laid && wrapTop <= top && wrapTop >= end
                 ? value("openAtWrapTop", () -> new Seam(blank).open(wrapTop) + Math.abs(crooked)) : OptionalDouble.empty();
         if (wrapTop > top) {
@@ -70,7 +79,8 @@ public final class Assessor {
         OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
         return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
                 bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, tie - top,
-                new Heights(blank, at), thread(laid), value("boreVolume", () -> blank.parts().staple().boreVolume()), slopes, List.copyOf(troubles));
+                new Heights(blank, at), whole ? thread(laid) : Optional.empty(),
+                whole ? value("boreVolume", () -> blank.parts().staple().boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));
     }
 
     private Optional<GiveOrTake> bands(OptionalDouble at, List<Sensitivity> slopes) {

@@ -38,8 +38,11 @@ public final class Seam {
 
     /** Half-width needed on the mid-surface at height z, M(z) = mu(pi/2), mm. */
     public double needed(double z) {
-        GougeSection gouge = parts.gouge().at(tieLength - z);
-        return needed(parts.staple().outside(z), gouge);
+        return needed(z, tieLength - z);
+    }
+
+    private double needed(double z, double s) {
+        return needed(parts.staple().outside(z), parts.gouge().at(s));
     }
 
     private double needed(Section outside, GougeSection gouge) {
@@ -54,7 +57,10 @@ public final class Seam {
      * @throws IllegalArgumentException where the widths do not reach
      */
     public double given(double z) {
-        double s = tieLength - z;
+        return givenAt(tieLength - z);
+    }
+
+    private double givenAt(double s) {
         GougeSection gouge = parts.gouge().at(s);
         double phi = edge(s, gouge).meeting();
         requireThickness(gouge, phi, s);
@@ -64,6 +70,15 @@ public final class Seam {
     /** How far the sides are open at height z, at each seam of a straight blank, mm; negative when pinched. */
     public double open(double z) {
         return 2 * (needed(z) - given(z));
+    }
+
+    /**
+     * How far the sides would be open at height z, were this blank tied at another length; as {@link #open(double)}.
+     * @throws IllegalArgumentException where the widths do not reach
+     */
+    public double open(double z, double otherTie) {
+        double s = otherTie - z;
+        return 2 * (needed(z, s) - givenAt(s));
     }
 
     /** The edge of the blade at the distance s from the fold, as measured. */

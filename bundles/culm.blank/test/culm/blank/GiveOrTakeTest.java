@@ -16,12 +16,12 @@ import culm.blank.chance.Draws;
 /** The band against draws of the full closing: every input moved, the blank built anew, the sides closed by the reference path. */
 class GiveOrTakeTest {
     private static final boolean LONG = Boolean.getBoolean("culm.long");
-    private static final int DESIGNS = 50;
-    private static final int DRAWS = LONG ? 100_000 : 600;
+    private static final int DESIGNS = LONG ? 50 : 16;
+    private static final int DRAWS = LONG ? 100_000 : 1000;
     /** Ends of the band against those of the draws, in half-widths; the short run has a sampling error of its own. */
-    private static final double NEAR = LONG ? 0.05 : 0.25;
+    private static final double NEAR = LONG ? 0.05 : 0.2;
     private static final double A_TENTH = 0.1;
-    private static final double SAMPLING = LONG ? 0.02 : 0.2;
+    private static final double SAMPLING = LONG ? 0.02 : 0.15;
 
     @Test
     void bandsHoldAgainstPropagatedDraws() {

@@ -25,7 +25,7 @@ public final class Crooked implements Rule {
             return List.of();
         }
         return List.of(Finding.of(id(), Severity.WARNING, "Crooked by " + Say.fine(Math.abs(sigma)) + ": the left side closes " + at(a.left()) + ", the right side " + at(a.right()) + ".")
-                .at(Inputs.CROOKED).measured(sigma).against(0).because("Both blades moved to the same side open one seam and close the other.")
+                .at(Inputs.CROOKED).measured(sigma).because("Both blades moved to the same side open one seam and close the other.")
                 .remedy("Line the cane up with the oval and look at both sides again."));
     }
 

@@ -1,5 +1,6 @@
 package culm.blank.rules;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -8,8 +9,7 @@ import culm.blank.Blank;
 import culm.blank.ClosingFinder;
 import culm.blank.Inputs;
 import culm.blank.Limits;
-import culm.blank.Seam;
-import culm.geometry.numeric.Roots;
+import culm.blank.TieForTurns;
 
 /** Remedies found by solving, told in tenths of a millimetre and tried before they are told. */
 final class Remedies {
@@ -20,25 +20,16 @@ final class Remedies {
 
     /** The tie length nearest to today's that leaves the turns wanted, within the house's shortest and longest, where it has them. */
     static Optional<Fix> tieLength(Assessment a, Limits limits) {
+        if (a.outline()) {
+            return Optional.empty();
+        }
         Blank blank = a.blank();
         double wanted = limits.get(Limits.TURNS_WANTED);
-        double height = blank.number(Inputs.WRAP_TOP) - wanted * blank.number(Inputs.THREAD_PITCH);
         double top = blank.number(Inputs.STAPLE_LENGTH);
         double from = larger(limits.get(Limits.TIE_SHORTEST), top + STEP);
         double to = -larger(-limits.get(Limits.TIE_LONGEST), -(top + blank.number(Inputs.FOLDED_LENGTH)));
         double today = blank.number(Inputs.TIE_LENGTH);
-        double best = Double.NaN;
-        double before = Double.NaN;
-        for (double tie = from; tie <= to + 1e-9; tie += STEP) {
-            double open = open(blank, tie, height);
-            if (before * open <= 0) {
-                double root = Roots.between(t -> open(blank, t, height), tie - STEP, tie);
-                if (Double.isNaN(best) || Math.abs(root - today) < Math.abs(best - today)) {
-                    best = root;
-                }
-            }
-            before = open;
-        }
+        double best = TieForTurns.find(blank, wanted, from, to).stream().min(Comparator.comparingDouble(t -> Math.abs(t - today))).orElse(Double.NaN);
         if (Double.isNaN(best)) {
             return Optional.empty();
         }
@@ -73,14 +64,6 @@ final class Remedies {
     /** The larger one; an absent first one does not bound. */
     private static double larger(double given, double bound) {
         return Double.isNaN(given) ? bound : Math.max(given, bound);
-    }
-
-    private static double open(Blank blank, double tie, double height) {
-        try {
-            return new Seam(blank.with(Inputs.TIE_LENGTH, tie)).open(height) + Math.abs(blank.number(Inputs.CROOKED));
-        } catch (IllegalArgumentException outside) {
-            return Double.NaN;
-        }
     }
 
     private static OptionalDouble turns(Blank blank) {

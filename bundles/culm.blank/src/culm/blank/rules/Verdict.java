@@ -37,16 +37,15 @@ public record Verdict(Sign sign, String sentence) {
     private static String sentence(Assessment a) {
         if (a.turnsLeft().isPresent()) {
             double turns = a.turnsLeft().getAsDouble();
-            Band band = a.turnsBand().orElseThrow();
-            String take = ", give or take " + Say.tenth(band.half());
+            String take = a.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
             if (turns < 0) {
                 return "sides close " + Say.turns(-turns) + " above the wrap" + take;
             }
-            return "sides close with " + Say.turns(turns) + " left" + take + (band.open() ? "; they may not close at all" : "");
+            return "sides close with " + Say.turns(turns) + " left" + take + (a.turnsBand().filter(Band::open).isPresent() ? "; they may not close at all" : "");
         }
         if (a.openAtStapleTop().isPresent()) {
-            double half = a.openAtStapleTopBand().orElseThrow().half();
-            return "sides never close: open by " + Say.fine(a.openAtStapleTop().getAsDouble()) + " at the staple's top, give or take " + Say.fine(half);
+            return "sides never close: open by " + Say.fine(a.openAtStapleTop().getAsDouble()) + " at the staple's top"
+                    + a.openAtStapleTopBand().map(b -> ", give or take " + Say.fine(b.half())).orElse("");
         }
         return "where the sides close cannot be told";
     }
