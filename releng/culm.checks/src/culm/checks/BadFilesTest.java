@@ -102,14 +102,15 @@ class BadFilesTest {
     }
 
     /** Not a bad file: what can be told without the plug-in is told. */
+    /** Where a plug-in is missing the design still opens: a finding names the type, and nothing is computed. */
     @Test
     void unknownProfileType() throws Exception {
         Files.writeString(folder.resolve("harbour-row.parts"), parts.replace("culm.staple.oval", "someone.else.staple"));
-        Files.writeString(folder.resolve("other.reed"), design);
-        CommandLine run = CommandLine.run(folder, "report", "other.reed");
+        Files.writeString(folder.resolve("bad.reed"), design);
+        CommandLine run = CommandLine.run(folder, "report", "bad.reed", "--json");
         assertEquals(1, run.code(), run.err());
-        assertTrue(run.out().contains("someone.else.staple") && run.out().contains("46.5 mm"), run.out());
-        assertEquals(1, CommandLine.run(folder, "report", "other.reed", "--json").code());
+        assertTrue(run.out().contains("someone.else.staple"), run.out());
+        assertTrue(run.out().contains("\"sidesCloseAt\": null"), run.out());
     }
 
     @Test
