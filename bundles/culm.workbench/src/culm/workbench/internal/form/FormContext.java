@@ -18,6 +18,9 @@ interface FormContext {
 	/** A row's field has the focus. */
 	void focused(NumberRow row);
 
+	/** Something in the form needs more or less room. */
+	void fit();
+
 	/** What was typed cannot be used. */
 	void refused(NumberRow row, String sentence);
 }

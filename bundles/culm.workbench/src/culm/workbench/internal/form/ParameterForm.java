@@ -29,6 +29,7 @@ public final class ParameterForm extends Composite implements FormContext {
 	private final ScrolledComposite scroll;
 	private final Details details;
 	private final Set<String> opened = new HashSet<>();
+	private final Set<String> openTables = new HashSet<>();
 	private final List<NumberRow> rows = new ArrayList<>();
 	private final List<RowsTable> tables = new ArrayList<>();
 	private FormPlan plan = new FormPlan(List.of());
@@ -99,7 +100,9 @@ public final class ParameterForm extends Composite implements FormContext {
 		plan.sections().forEach(this::section);
 		scroll.setContent(page);
 		if (old != null) {
-			old.dispose();
+			// Not now: one of its fields may be what caused this.
+			old.setVisible(false);
+			getDisplay().asyncExec(old::dispose);
 		}
 		rows.forEach(row -> row.show(session.shown()));
 		tables.forEach(RowsTable::show);
@@ -136,7 +139,8 @@ public final class ParameterForm extends Composite implements FormContext {
 		if (item instanceof FormPlan.Number number) {
 			rows.add(new NumberRow(page, number, this));
 		} else if (item instanceof FormPlan.Measured measured) {
-			tables.add(new RowsTable(page, measured, this));
+			RowsTable table = new RowsTable(page, measured, this, openTables);
+			tables.add(table);
 		}
 	}
 
@@ -177,7 +181,8 @@ public final class ParameterForm extends Composite implements FormContext {
 				.ifPresent(r -> details.measured(!r.tolerance().measured()));
 	}
 
-	private void fit() {
+	@Override
+	public void fit() {
 		if (page != null && !page.isDisposed()) {
 			int width = scroll.getClientArea().width;
 			page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));

@@ -2,6 +2,7 @@ package culm.workbench.internal.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -30,9 +31,11 @@ final class RowsTable {
 	private final Composite body;
 	private final Label trouble;
 	private final List<RowCells> rows = new ArrayList<>();
+	private final Set<String> openTables;
 	private boolean open;
 
-	RowsTable(Composite parent, FormPlan.Measured item, FormContext context) {
+	RowsTable(Composite parent, FormPlan.Measured item, FormContext context, Set<String> openTables) {
+		this.openTables = openTables;
 		this.item = item;
 		this.context = context;
 		this.edits = new RowEdits(context.session(), item);
@@ -61,6 +64,7 @@ final class RowsTable {
 		}
 		heading(null);
 		trouble = new Label(body, SWT.WRAP);
+		show(openTables.contains(item.path()));
 	}
 
 	private void heading(Parameter column) {
@@ -78,17 +82,25 @@ final class RowsTable {
 
 	/** Opens or closes the rows. */
 	void open(boolean now) {
-		open = now;
-		((GridData) body.getLayoutData()).exclude = !open;
-		body.setVisible(open);
+		if (now) {
+			openTables.add(item.path());
+		} else {
+			openTables.remove(item.path());
+		}
+		show(now);
 		show();
 		relayout();
 	}
 
+	private void show(boolean now) {
+		open = now;
+		((GridData) body.getLayoutData()).exclude = !open;
+		body.setVisible(open);
+	}
+
 	private void relayout() {
-		Composite page = body.getParent();
-		page.setSize(page.computeSize(page.getSize().x, SWT.DEFAULT));
-		page.layout(true, true);
+		body.getParent().layout(true, true);
+		context.fit();
 	}
 
 	void show() {

@@ -49,10 +49,12 @@ public final class StudioFolder {
 		refresh();
 	}
 
-	/** Stops watching. */
+	/** Closes the studio and stops watching. */
 	public void close() {
 		watch.ifPresent(StudioWatch::close);
 		watch = Optional.empty();
+		studio = Optional.empty();
+		index = Optional.empty();
 	}
 
 	/** Reads the folder again. */
