@@ -61,37 +61,43 @@ public sealed interface Spread {
         }
     }
 
-    /** Anywhere within plus or minus a give or take, not negative. */
-    record Uniform(double plusMinus) implements Spread {
+    /** Anywhere between two deviations, low &lt;= high. */
+    record Uniform(double low, double high) implements Spread {
         public Uniform {
-            require(plusMinus >= 0 && Double.isFinite(plusMinus), "a give or take is not negative: " + plusMinus);
+            require(low <= high && Double.isFinite(high - low), "a range goes from low to high: " + low + ", " + high);
+        }
+
+        /** Within plus or minus a give or take, not negative. */
+        public Uniform(double plusMinus) {
+            this(-plusMinus, plusMinus);
         }
 
         @Override
         public double at(double u, double base) {
-            return base + plusMinus * (2 * u - 1);
+            return base + (low + (high - low) * u);
         }
 
         @Override
         public void fill(double[] u, double base, double[] out, int n) {
+            double width = high - low;
             for (int l = 0; l < n; l++) {
-                out[l] = base + plusMinus * (2 * u[l] - 1);
+                out[l] = base + (low + width * u[l]);
             }
         }
 
         @Override
         public double low(double base) {
-            return base - plusMinus;
+            return base + low;
         }
 
         @Override
         public double high(double base) {
-            return base + plusMinus;
+            return base + high;
         }
 
         @Override
         public boolean moves() {
-            return plusMinus > 0;
+            return high > low;
         }
 
         @Override

@@ -11,6 +11,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * 2e-8 for 7, 1e-9 for 8; one more node divides it by 10 to 12 there and by 7 at a/b = 2.5.
  */
 final class BendRule {
+    private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
     /** Number of nodes. */
     final int nodes;
     /** Squares of sine and cosine of theta at the nodes. */
@@ -24,7 +25,7 @@ final class BendRule {
     /** @param kappa square root of narrow over wide axis, positive */
     BendRule(int nodes, double kappa) {
         this.nodes = nodes;
-        GaussIntegrator rule = new GaussIntegratorFactory().legendre(nodes, 0, Math.PI / 2);
+        GaussIntegrator rule = GAUSS.legendre(nodes, 0, Math.PI / 2);
         sin2 = new double[nodes];
         cos2 = new double[nodes];
         weight = new double[nodes];
@@ -42,7 +43,7 @@ final class BendRule {
             weight[i] = rule.getWeight(i) * stretch[i];
         }
         for (int i = 0; i < nodes; i++) {
-            GaussIntegrator part = new GaussIntegratorFactory().legendre(nodes, 0, omega[i]);
+            GaussIntegrator part = GAUSS.legendre(nodes, 0, omega[i]);
             for (int j = 0; j < nodes; j++) {
                 for (int k = 0; k < nodes; k++) {
                     stage[i][j] += part.getWeight(k) * lagrange(omega, j, part.getPoint(k)) * stretch[j];

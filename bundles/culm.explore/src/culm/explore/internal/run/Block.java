@@ -17,7 +17,7 @@ public final class Block {
     public final Draws draws;
     private final double[] wrapTop;
     private final double[] pitch;
-    private final Tally tally;
+    private Tally tally;
     private volatile long counted;
 
     public Block(Study study, long seed) {
@@ -27,7 +27,6 @@ public final class Block {
         draws = new Draws(study.varied(), columns, seed);
         wrapTop = columns.of(Inputs.WRAP_TOP);
         pitch = columns.of(Inputs.THREAD_PITCH);
-        tally = tally();
     }
 
     /** An empty tally for this study. */
@@ -42,6 +41,7 @@ public final class Block {
 
     /** Draws, closes, judges and counts the blanks from one number up to another. */
     public synchronized void count(long from, long to) {
+        tally = tally == null ? tally() : tally;
         for (long first = from; first < to; first += Columns.SIZE) {
             int n = (int) Math.min(Columns.SIZE, to - first);
             draws.fill(first, n);
@@ -52,6 +52,32 @@ public final class Block {
         counted = tally.blanks;
     }
 
+    /** Draws, closes and judges without counting. @return a bit for each rule that a lane fails, valid until the next call */
+    int[] judged(long first, int n) {
+        draws.fill(first, n);
+        closer.close(n);
+        judge.judge(n);
+        return judge.failed();
+    }
+
+    /** What a search asks of a candidate: the first draws, without keeping anything. @return share that passes, share without a closing, mean of turns left */
+    public double[] glance(int blanks) {
+        int passed = 0;
+        int closed = 0;
+        double turns = 0;
+        for (int first = 0; first < blanks; first += Columns.SIZE) {
+            int n = Math.min(Columns.SIZE, blanks - first);
+            int[] failed = judged(first, n);
+            for (int l = 0; l < n; l++) {
+                double left = (wrapTop[l] - closer.closesAt()[l]) / pitch[l];
+                passed += failed[l] == 0 ? 1 : 0;
+                closed += left == left ? 1 : 0;
+                turns += left == left ? left : 0;
+            }
+        }
+        return new double[] {(double) passed / blanks, 1 - (double) closed / blanks, closed == 0 ? Double.NaN : turns / closed};
+    }
+
     /** How many blanks were counted. */
     public long counted() {
         return counted;
@@ -59,7 +85,9 @@ public final class Block {
 
     /** Adds what was counted so far to another tally, between two calls of {@link #count}. @return blanks closed by the reference path */
     public synchronized long addTo(Tally all) {
-        all.add(tally);
+        if (tally != null) {
+            all.add(tally);
+        }
         return closer.referred();
     }
 }
