@@ -11,7 +11,10 @@ if not defined CULM_PLUG_INS set "CULM_PLUG_INS=%here%plug-ins"
 set "options=-Xshare:auto -Djava.awt.headless=true"
 if "%~1"=="" goto examples
 if exist "%~1\*" goto window
-"%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" -XX:TieredStopAtLevel=1 -jar "%launcher%" -application culm.cli.app -nosplash -data @none -configuration "%LOCALAPPDATA%\Culm\command" %*
+rem Long work is worth the optimising compiler; a short command ends before that pays.
+set "quick=-XX:TieredStopAtLevel=1"
+for %%w in (tolerances vary map choose) do if "%~1"=="%%w" set "quick="
+"%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" %quick% -jar "%launcher%" -application culm.cli.app -nosplash -data @none -configuration "%LOCALAPPDATA%\Culm\command" %*
 exit /b %ERRORLEVEL%
 :examples
 set "studio=%here%examples\studio"

@@ -1,5 +1,6 @@
 package culm.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,6 +10,7 @@ import culm.cli.bench.LearnCommand;
 import culm.cli.bench.LogCommand;
 import culm.cli.bench.TemplateCommand;
 import culm.cli.bench.WrongCommand;
+import culm.cli.explore.ExploreCommands;
 import culm.cli.parameters.ParametersCommand;
 import culm.cli.plugins.PlugInsCommand;
 import culm.cli.report.ReportCommand;
@@ -32,10 +34,13 @@ public final class Commands {
 	 * @param extensions the types and rules that are known, from plug-ins as well
 	 */
 	public static Commands shipped(Extensions extensions) {
-		return new Commands(List.of(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()),
-				new BatchCommand(extensions.profiles()), new CardCommand(extensions.profiles(), extensions.rules()), new TemplateCommand(extensions.profiles()),
+		List<Command> all = new ArrayList<>();
+		all.add(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()));
+		all.addAll(ExploreCommands.all(extensions.profiles(), extensions.rules()));
+		all.addAll(List.of(new BatchCommand(extensions.profiles()), new CardCommand(extensions.profiles(), extensions.rules()), new TemplateCommand(extensions.profiles()),
 				new LogCommand(extensions.profiles()), new WrongCommand(extensions.profiles()), new LearnCommand(extensions.profiles()),
 				new ParametersCommand(extensions.profiles()), new PlugInsCommand(extensions)));
+		return new Commands(all);
 	}
 
 	/**
