@@ -34,7 +34,7 @@ public sealed interface Axis {
 
         /** Evenly spaced values, both ends included. @param count at least 1; with 1 only {@code from} */
         public static Numbers spaced(String path, String label, double from, double to, int count) {
-            return new Numbers(path, label, IntStream.range(0, count).mapToDouble(i -> count == 1 ? from : from + (to - from) * i / (count - 1)).toArray());
+            return new Numbers(path, label, IntStream.range(0, count).mapToDouble(i -> count == 1 ? from : tidy(from + (to - from) * i / (count - 1))).toArray());
         }
 
         /** Steps from one end, as far as they reach the other within a thousandth of a step. @throws IllegalArgumentException for a step that leads nowhere */
