@@ -86,8 +86,12 @@ final class Plots {
         Pen labels = new Pen();
         for (TwoWayMap.Region r : m.regions()) {
             if ((long) r.cells() * LEAST_LABELLED >= (long) x.length * y.length) {
-                String text = r.failed().isEmpty() ? "works" : String.join(", ", r.failed());
-                labels.text(text, chart.x().at(x[r.labelX()]), chart.y().at(y[r.labelY()]), Anchor.MIDDLE, Size.SMALL, r.failed().isEmpty() ? Role.FITS : Role.DOES_NOT);
+                String text = r.failed().isEmpty() ? "works" : Words.rules(r.failed());
+                double half = measure.width(text, Size.SMALL, false) / 2 + 4;
+                double at = chart.x().at(x[r.labelX()]);
+                double left = chart.plot().x() + half;
+                double right = chart.plot().x() + chart.plot().width() - half;
+                labels.text(text, Math.max(left, Math.min(right, at)), chart.y().at(y[r.labelY()]), Anchor.MIDDLE, Size.SMALL, r.failed().isEmpty() ? Role.FITS : Role.DOES_NOT);
             }
         }
         items.addAll(labels.items());
