@@ -10,7 +10,10 @@ for %%j in ("%here%plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher
 if not defined CULM_PLUG_INS set "CULM_PLUG_INS=%here%plug-ins"
 set "options=-Xshare:auto -Djava.awt.headless=true"
 if "%~1"=="" goto examples
+if "%~1"=="plug-ins" goto command
+if not "%~2"=="" goto command
 if exist "%~1\*" goto window
+:command
 rem Long work is worth the optimising compiler; a short command ends before that pays.
 set "quick=-XX:TieredStopAtLevel=1"
 for %%w in (tolerances vary map choose) do if "%~1"=="%%w" set "quick="

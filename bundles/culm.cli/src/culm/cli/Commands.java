@@ -12,7 +12,8 @@ import culm.cli.bench.TemplateCommand;
 import culm.cli.bench.WrongCommand;
 import culm.cli.explore.ExploreCommands;
 import culm.cli.parameters.ParametersCommand;
-import culm.cli.plugins.PlugInsCommand;
+import culm.cli.plugins.PlugInBuild;
+import culm.cli.plugins.PlugInCommands;
 import culm.cli.report.ReportCommand;
 import culm.extensions.Extensions;
 
@@ -32,14 +33,20 @@ public final class Commands {
 	 * The commands that ship.
 	 *
 	 * @param extensions the types and rules that are known, from plug-ins as well
+	 * @param build      builds plug-in projects against this program
 	 */
-	public static Commands shipped(Extensions extensions) {
+	public static Commands shipped(Extensions extensions, PlugInBuild build) {
 		List<Command> all = new ArrayList<>();
 		all.add(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()));
 		all.addAll(ExploreCommands.all(extensions.profiles(), extensions.rules()));
-		all.addAll(List.of(new BatchCommand(extensions.profiles()), new CardCommand(extensions.profiles(), extensions.rules()), new TemplateCommand(extensions.profiles()),
-				new LogCommand(extensions.profiles()), new WrongCommand(extensions.profiles()), new LearnCommand(extensions.profiles()),
-				new ParametersCommand(extensions.profiles()), new PlugInsCommand(extensions)));
+		all.add(new BatchCommand(extensions.profiles()));
+		all.add(new CardCommand(extensions.profiles(), extensions.rules()));
+		all.add(new TemplateCommand(extensions.profiles()));
+		all.add(new LogCommand(extensions.profiles()));
+		all.add(new WrongCommand(extensions.profiles()));
+		all.add(new LearnCommand(extensions.profiles()));
+		all.add(new ParametersCommand(extensions.profiles()));
+		all.addAll(PlugInCommands.all(extensions, build));
 		return new Commands(all);
 	}
 

@@ -34,8 +34,8 @@ public final class Note implements Exporter {
         text.append(capital(Verdict.of(a, findings).sentence())).append(".\n\n| | |\n|---|---|\n");
         row(text, "sides close at", a.sidesCloseAt(), Say::mm, a.closeBand().map(b -> ", give or take " + Say.mm(b.half())).orElse(""));
         row(text, "turns left", a.turnsLeft(), Say::tenth, a.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse(""));
-        row(text, "open at the staple's top", a.openAtStapleTop(), Say::fine, "");
-        row(text, "open at the top of the wrap", a.openAtWrapTop(), Say::fine, "");
+        row(text, "sides at the staple's top", a.openAtStapleTop(), Note::open, "");
+        row(text, "sides at the top of the wrap", a.openAtWrapTop(), Note::open, "");
         row(text, "tie length for one turn", a.tieLengthPerTurn(), Say::mm, "");
         row(text, "cane on the staple", a.caneOnStaple(), Say::mm, "");
         row(text, "cane above the staple", OptionalDouble.of(a.caneAboveStaple()), Say::mm, "");
@@ -54,6 +54,10 @@ public final class Note implements Exporter {
 
     private static void row(StringBuilder text, String label, OptionalDouble value, java.util.function.DoubleFunction<String> say, String behind) {
         value.ifPresent(v -> text.append("| ").append(label).append(" | ").append(say.apply(v)).append(behind).append(" |\n"));
+    }
+
+    private static String open(double gap) {
+        return gap > 0 ? "open by " + Say.fine(gap) : "closed, pinched by " + Say.fine(-gap);
     }
 
     private static String label(Input input) {

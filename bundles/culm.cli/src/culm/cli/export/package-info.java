@@ -1,0 +1,2 @@
+/** Files for other programs, through the exporters. */
+package culm.cli.export;
