@@ -80,7 +80,7 @@ public final class Assessor {
         return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
                 bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, tie - top,
                 new Heights(blank, at), whole ? thread(laid) : Optional.empty(),
-                whole ? value("boreVolume", () -> blank.parts().staple().boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));
+                whole ? value("boreVolume", () -> boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));
     }
 
     private Optional<GiveOrTake> bands(OptionalDouble at, List<Sensitivity> slopes) {
@@ -115,12 +115,27 @@ public final class Assessor {
         }
     }
 
+    private double boreVolume() {
+        try {
+            return blank.parts().staple().boreVolume();
+        } catch (GeometryException e) {
+            throw e.under("staple");
+        }
+    }
+
     private OptionalDouble value(String result, DoubleSupplier compute) {
         try {
-            return OptionalDouble.of(compute.getAsDouble());
+            double value = compute.getAsDouble();
+            if (Double.isFinite(value)) {
+                return OptionalDouble.of(value);
+            }
+            troubles.add(new Trouble(result, "", "There is no number for it."));
         } catch (GeometryException e) {
             troubles.add(new Trouble(result, e.path(), e.getMessage()));
-            return OptionalDouble.empty();
+        } catch (RuntimeException e) {
+            GeometryException named = Blame.building("staple", blank.staple().type(), e);
+            troubles.add(new Trouble(result, named.path(), named.getMessage()));
         }
+        return OptionalDouble.empty();
     }
 }

@@ -1,6 +1,5 @@
 package culm.blank;
 
-import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeSection;
 import culm.geometry.numeric.Collocation;
 import culm.geometry.section.Section;
@@ -47,8 +46,7 @@ final class CaneBend {
     }
 
     /**
-     * The cane's angle phi at the seam, theta = pi/2.
-     * @throws GeometryException when the cane would be bent around itself
+     * The cane's angle phi at the seam, theta = pi/2; NaN where section or gouge give no number.
      */
     double seam() {
         double from = 0;
@@ -123,8 +121,9 @@ final class CaneBend {
             settled = round > 0 && moved <= SETTLED * Math.max(1, Math.abs(phi[N - 1]));
         }
         double end = start + h * Collocation.whole(slope);
-        if (!(Math.abs(end) < Double.MAX_VALUE)) {
-            throw new GeometryException("gouge", "This cane cannot be bent around this staple: it is too thick for its tube.");
+        if (!Double.isFinite(end)) {
+            smooth = true;
+            return Double.NaN;
         }
         tail = Collocation.tail(slope);
         smooth = settled && tail < ACCEPT;

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 import culm.geometry.GeometryException;
+import culm.geometry.guard.Failure;
 import culm.geometry.numeric.Chebyshev;
 import culm.geometry.shape.Edge;
 import culm.geometry.shape.ShapeWidth;
@@ -35,9 +36,15 @@ public final class ClosingFinder {
             Closing opened = course.closing(crooked);
             return new Closing[] {opened, crooked == 0 ? opened : course.closing(-crooked)};
         } catch (GeometryException e) {
-            Closing refused = Closing.refused(e.path(), e.getMessage());
-            return new Closing[] {refused, refused};
+            return refused(e.path(), e.getMessage());
+        } catch (RuntimeException e) {
+            return refused("", "The sides cannot be computed: " + Failure.words(e) + ".");
         }
+    }
+
+    private static Closing[] refused(String path, String why) {
+        Closing refused = Closing.refused(path, why);
+        return new Closing[] {refused, refused};
     }
 
     /**

@@ -18,7 +18,7 @@ final class GiveOrTake {
     private static final double A_TENTH = 0.1;
     private static final double SMALL = 1e-2;
     private static final double FAR = 5;
-    private static final double LEAST_DEPTH = 0.5;
+    private static final double LEAST_SHARE = 0.04;
 
     private final Blank blank;
     private final double overlap;
@@ -40,7 +40,7 @@ final class GiveOrTake {
     static GiveOrTake of(Blank blank, double depth, double uncertainty) {
         GiveOrTake result = new GiveOrTake(blank);
         boolean closes = !Double.isNaN(depth);
-        double look = Math.min(result.overlap, closes ? depth + FAR * uncertainty + LEAST_DEPTH : LEAST_DEPTH);
+        double look = Math.min(result.overlap, closes ? depth + FAR * uncertainty + LEAST_SHARE * result.overlap : LEAST_SHARE * result.overlap);
         if (!result.bands(look, closes) && look < result.overlap) {
             result.bands(result.overlap, closes);
         }

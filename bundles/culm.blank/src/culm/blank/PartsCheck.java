@@ -2,12 +2,15 @@ package culm.blank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
+import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.Values;
@@ -18,6 +21,7 @@ import culm.geometry.shape.PchipWidth;
 import culm.geometry.shape.ShapeWidth;
 import culm.geometry.staple.Staple;
 import culm.geometry.staple.StapleOutside;
+import culm.geometry.staple.ThreadMeasure;
 
 /** Checks every number of a blank against its description and builds the geometry of the parts; refuses with the full path. */
 final class PartsCheck {
@@ -46,7 +50,7 @@ final class PartsCheck {
     }
 
     private static void of(String part, Profile<?> profile, List<GeometryException> found) {
-        profile.type().problems(profile.values()).forEach(p -> found.add(p.under(part)));
+        under(part, profile.type(), () -> profile.type().problems(profile.values())).forEach(p -> found.add(p.under(part)));
     }
 
     static Parts build(Blank blank) {
@@ -57,11 +61,11 @@ final class PartsCheck {
         double length = blank.number(Inputs.STAPLE_LENGTH);
         double radius = blank.number(Inputs.TUBE) / 2;
         double folded = blank.number(Inputs.FOLDED_LENGTH);
-        StapleOutside outside = under("staple", () -> blank.staple().type().outside(topMeasured(blank, length), length));
-        Staple staple = under("staple", () -> new Staple(outside, blank.number(Inputs.WALL)));
-        GougeSection fold = under("gouge", () -> blank.gouge().type().section(blank.gouge().values(), radius));
-        GougeSection end = blank.gougeEnd().map(e -> under("gougeEnd", () -> e.type().section(e.values(), radius))).orElse(null);
-        ShapeWidth width = under("shape", () -> blank.shape().type().width(blank.shape().values(), folded));
+        StapleOutside outside = under("staple", blank.staple().type(), () -> blank.staple().type().outside(topMeasured(blank, length), length));
+        Staple staple = under("staple", blank.staple().type(), () -> new Staple(outside, blank.number(Inputs.WALL)));
+        GougeSection fold = under("gouge", blank.gouge().type(), () -> blank.gouge().type().section(blank.gouge().values(), radius));
+        GougeSection end = blank.gougeEnd().map(e -> under("gougeEnd", e.type(), () -> e.type().section(e.values(), radius))).orElse(null);
+        ShapeWidth width = under("shape", blank.shape().type(), () -> blank.shape().type().width(blank.shape().values(), folded));
         return new Parts(staple, new Gouge(radius, fold, end, folded), width, inside(blank), folded);
     }
 
@@ -77,11 +81,11 @@ final class PartsCheck {
         if (Double.isNaN(turns + thread + unwound)) {
             throw new GeometryException(Inputs.CHECK_LENGTH, "A perimeter measured with thread needs the turns, the thin thread's diameter and its unwound length.");
         }
-        double measured = Math.sqrt(Math.max(0, unwound / turns * (unwound / turns) - thread * thread)) - Math.PI * thread;
+        double measured = under("staple", blank.staple().type(), () -> ThreadMeasure.perimeter(turns, thread, unwound));
         double computed = blank.staple().type().outside(values, length).section(length).perimeter();
         double k = measured / computed;
         if (!(k > 0.7 && k < 1.4)) {
-            throw new GeometryException(Inputs.CHECK_LENGTH, String.format(java.util.Locale.ROOT,
+            throw new GeometryException(Inputs.CHECK_LENGTH, String.format(Locale.ROOT,
                     "The thread says the staple's top measures %.2f mm around, its two axes say %.2f mm; one of them is wrong.", measured, computed));
         }
         return blank.staple().type().topScaled(values, k);
@@ -99,11 +103,14 @@ final class PartsCheck {
         return Character.toUpperCase(why.charAt(0)) + why.substring(1);
     }
 
-    private static <R> R under(String part, Supplier<R> build) {
+    /** Calls a type; whatever it throws becomes a refusal that names it. */
+    private static <R> R under(String part, ProfileType type, Supplier<R> build) {
         try {
-            return build.get();
+            return Objects.requireNonNull(build.get(), "nothing given back");
         } catch (GeometryException e) {
             throw e.under(part);
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            throw Blame.building(part, type, e);
         }
     }
 }

@@ -5,7 +5,6 @@ import java.util.Locale;
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
-import culm.geometry.section.Section;
 import culm.geometry.shape.Edge;
 import culm.geometry.shape.EdgeKind;
 import culm.geometry.shape.ShapeWidth;
@@ -16,6 +15,7 @@ import culm.geometry.shape.ShapeWidth;
  */
 public final class Seam {
     private static final double ROUNDING = 1e-9;
+    private final Blank blank;
     private final Parts parts;
     private final Cut cut;
     private final double tieLength;
@@ -26,6 +26,7 @@ public final class Seam {
 
     /** @throws GeometryException when the parts cannot be built */
     public Seam(Blank blank) {
+        this.blank = blank;
         parts = blank.parts();
         cut = blank.cut();
         tieLength = blank.number(Inputs.TIE_LENGTH);
@@ -42,13 +43,21 @@ public final class Seam {
     }
 
     private double needed(double z, double s) {
-        return needed(parts.staple().outside(z), parts.gouge().at(s));
-    }
-
-    private double needed(Section outside, GougeSection gouge) {
-        Gouge cane = parts.gouge();
-        double phi = new CaneBend(outside, gouge, cane.tubeRadius(), gougeWidthGrowth, thicknessGrowth).seam();
-        return gougeWidthGrowth * cane.midSurface(gouge, phi);
+        double found;
+        try {
+            Gouge cane = parts.gouge();
+            GougeSection gouge = cane.at(s);
+            double phi = new CaneBend(parts.staple().outside(z), gouge, cane.tubeRadius(), gougeWidthGrowth, thicknessGrowth).seam();
+            found = gougeWidthGrowth * cane.midSurface(gouge, phi);
+        } catch (GeometryException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            throw Blame.of(blank, parts, z, s, e);
+        }
+        if (!Double.isFinite(found)) {
+            throw Blame.of(blank, parts, z, s, null);
+        }
+        return found;
     }
 
     /**
@@ -61,10 +70,28 @@ public final class Seam {
     }
 
     private double givenAt(double s) {
-        GougeSection gouge = parts.gouge().at(s);
-        double phi = edge(s, gouge).meeting();
-        requireThickness(gouge, phi, s);
-        return shapeGrowth * parts.gouge().midSurface(gouge, phi) + delta;
+        double found;
+        try {
+            GougeSection gouge = parts.gouge().at(s);
+            double phi = edge(s, gouge).meeting();
+            requireThickness(gouge, phi, s);
+            found = shapeGrowth * parts.gouge().midSurface(gouge, phi) + delta;
+        } catch (GeometryException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            if (e instanceof IllegalArgumentException && outside(s)) {
+                throw e;
+            }
+            throw Blame.of(blank, parts, tieLength - s, s, e);
+        }
+        if (!Double.isFinite(found)) {
+            throw Blame.of(blank, parts, tieLength - s, s, null);
+        }
+        return found;
+    }
+
+    private boolean outside(double s) {
+        return s < parts.width().from() || s > parts.width().to() || parts.inside().filter(w -> s < w.from() || s > w.to()).isPresent();
     }
 
     /** How far the sides are open at height z, at each seam of a straight blank, mm; negative when pinched. */

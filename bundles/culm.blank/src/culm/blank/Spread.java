@@ -144,7 +144,7 @@ final class Spread {
             Blank old = fit.worked();
             double seen = old.number(Inputs.STAPLE_LENGTH) - Fit.seen(old, fit.turnsLeft());
             double around = old.number(Inputs.THREAD_PITCH) * fit.readingError() + old.tolerance(Inputs.WRAP_TOP).plusMinus()
-                    + old.tolerance(Inputs.STAPLE_LENGTH).plusMinus() + Math.abs(fit.turnsLeft()) * old.tolerance(Inputs.THREAD_PITCH).plusMinus() + 0.05;
+                    + old.tolerance(Inputs.STAPLE_LENGTH).plusMinus() + Math.abs(fit.turnsLeft()) * old.tolerance(Inputs.THREAD_PITCH).plusMinus() + 0.1 * old.number(Inputs.THREAD_PITCH);
             double overlap = old.number(Inputs.STAPLE_LENGTH) - old.number(Inputs.TIE_LENGTH) + old.number(Inputs.FOLDED_LENGTH);
             low = Math.max(0, seen - around);
             high = Math.min(overlap, seen + around);

@@ -36,6 +36,10 @@ public record Edge(double outer, double inner) {
     }
 
     private static double innerAngle(double half, GougeSection gouge, double radius, double from) {
+        if ((radius - gouge.thickness(from)) * Math.sin(from) >= half) {
+            // No cane is left at the outer corner; whoever asked for the edge refuses that with its own reason.
+            return from;
+        }
         double a = from;
         if ((radius - gouge.thickness(a)) * Math.sin(a) >= half) {
             return a;
