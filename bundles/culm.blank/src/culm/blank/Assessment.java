@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param openAtWrapTop     the same at the top of the wrap; empty when the wrap stops above the staple
  * @param tieLengthPerTurn  how far the tie length has to change to move the closing by one turn, mm; positive: a shorter tie closes lower and leaves more turns
  * @param caneOnStaple      length of cane on the staple
- * @param caneAboveStaple   tie length above the staple's top
+ * @param caneAboveStaple   tie length above the staple's top; 0 when one of both is no number, which the troubles tell
  * @param heights           the marks
  * @param thread            the thread's way
  * @param boreVolume        volume of the staple's bore

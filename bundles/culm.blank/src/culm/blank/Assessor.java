@@ -35,12 +35,17 @@ public final class Assessor {
         }
     }
 
+    private static double caneAbove(Blank blank) {
+        double above = blank.number(Inputs.TIE_LENGTH) - blank.number(Inputs.STAPLE_LENGTH);
+        return Double.isFinite(above) ? above : 0;
+    }
+
     /** A refusal that came after the closing was found, as when a plug-in's type fails for a slope: nothing computed with it is told. */
     private static Assessment refused(Blank blank, GeometryException why) {
         Closing none = Closing.refused(why.path(), why.getMessage());
         OptionalDouble no = OptionalDouble.empty();
         return new Assessment(blank, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
-                blank.number(Inputs.TIE_LENGTH) - blank.number(Inputs.STAPLE_LENGTH), new Heights(blank, no), Optional.empty(), no, List.of(),
+                caneAbove(blank), new Heights(blank, no), Optional.empty(), no, List.of(),
                 List.of(new Trouble("sidesCloseAt", why.path(), why.getMessage())));
     }
 
@@ -78,7 +83,7 @@ public final class Assessor {
         }
         OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
         return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
-                bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, tie - top,
+                bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, caneAbove(blank),
                 new Heights(blank, at), whole ? thread(laid) : Optional.empty(),
                 whole ? value("boreVolume", () -> boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));
     }
@@ -119,7 +124,7 @@ public final class Assessor {
         try {
             return blank.parts().staple().boreVolume();
         } catch (GeometryException e) {
-            throw e.under("staple");
+            throw e.path().contains(".") ? e : e.under("staple");
         }
     }
 

@@ -26,7 +26,7 @@ public final class Heights {
     }
 
     private void put(Mark mark, double z) {
-        if (!Double.isNaN(z)) {
+        if (Double.isFinite(z)) {
             marks.put(mark, z);
         }
     }

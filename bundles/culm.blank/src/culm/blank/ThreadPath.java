@@ -12,6 +12,8 @@ import culm.geometry.numeric.Gauss;
  * @param lengthDown thread in the turns downwards, mm
  */
 public record ThreadPath(double turnsUp, double turnsDown, double lengthUp, double lengthDown) {
+    private static final double QUADRATURE = 1e-10;
+
     /** All the thread without knots and tails, mm. */
     public double length() {
         return lengthUp + lengthDown;
@@ -40,6 +42,6 @@ public record ThreadPath(double turnsUp, double turnsDown, double lengthUp, doub
         }
         double[] cuts = java.util.stream.DoubleStream.concat(java.util.stream.DoubleStream.of(cane),
                 java.util.stream.DoubleStream.of(seam.parts().staple().shape().breaks())).sorted().toArray();
-        return Gauss.integrate(z -> Math.hypot(seam.outerPerimeter(z) + around * Math.PI * diameter, pitch) / pitch, a, to, cuts);
+        return Gauss.integrate(z -> Math.hypot(seam.outerPerimeter(z) + around * Math.PI * diameter, pitch) / pitch, a, to, cuts, QUADRATURE);
     }
 }

@@ -21,8 +21,11 @@ public final class EndOfCane implements Rule {
 
     @Override
     public List<Finding> judge(Assessment a, Limits limits) {
-        double end = a.heights().of(Mark.CANE_END).orElseThrow();
-        double wrapTop = a.blank().number(Inputs.WRAP_TOP);
+        if (a.heights().of(Mark.CANE_END).isEmpty() || a.heights().of(Mark.WRAP_TOP).isEmpty()) {
+            return List.of();
+        }
+        double end = a.heights().of(Mark.CANE_END).getAsDouble();
+        double wrapTop = a.heights().of(Mark.WRAP_TOP).getAsDouble();
         String source = "Common practice, no source.";
         if (end >= wrapTop) {
             return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.mm(end) + ", not under the wrap, which stops at " + Say.mm(wrapTop) + ".")

@@ -5,6 +5,7 @@ import java.util.List;
 import culm.blank.Assessment;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.blank.Mark;
 
 /** The finished reed is longer than the staple and shorter than the tie. */
 public final class FinishedLength implements Rule {
@@ -20,10 +21,10 @@ public final class FinishedLength implements Rule {
 
     @Override
     public List<Finding> judge(Assessment a, Limits limits) {
-        double finished = a.blank().number(Inputs.FINISHED);
-        double top = a.blank().number(Inputs.STAPLE_LENGTH);
-        double tie = a.blank().number(Inputs.TIE_LENGTH);
-        if (Double.isNaN(finished) || finished > top && finished < tie) {
+        double finished = a.heights().of(Mark.FINISHED).orElse(Double.NaN);
+        double top = a.heights().of(Mark.STAPLE_TOP).orElse(Double.NaN);
+        double tie = a.heights().of(Mark.FOLD).orElse(Double.NaN);
+        if (Double.isNaN(finished + top + tie) || finished > top && finished < tie) {
             return List.of();
         }
         boolean low = finished <= top;

@@ -5,6 +5,7 @@ import java.util.List;
 import culm.blank.Assessment;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.blank.Mark;
 
 /** The thread must never pass the staple's top (common practice, no source): above it, it pinches bare cane. */
 public final class Overwrapped implements Rule {
@@ -20,8 +21,11 @@ public final class Overwrapped implements Rule {
 
     @Override
     public List<Finding> judge(Assessment a, Limits limits) {
-        double wrap = a.blank().number(Inputs.WRAP_TOP);
-        double top = a.blank().number(Inputs.STAPLE_LENGTH);
+        double wrap = a.heights().of(Mark.WRAP_TOP).orElse(Double.NaN);
+        double top = a.heights().of(Mark.STAPLE_TOP).orElse(Double.NaN);
+        if (Double.isNaN(wrap + top)) {
+            return List.of();
+        }
         if (wrap > top) {
             return List.of(Finding.of(id(), Severity.ERROR, "Overwrapped: the wrap stops at " + Say.mm(wrap) + ", above the staple's top at " + Say.mm(top) + ".")
                     .at(Inputs.WRAP_TOP).measured(wrap).against(top).because("The thread must never pass the staple's top. Common practice, no source.")

@@ -4,96 +4,101 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * The tables of Gauss collocation with {@value #STAGES} stages for y' = f(x, y) on one panel, order {@code 2 * STAGES} at the end of the panel (Hairer,
- * Norsett, Wanner, Solving Ordinary Differential Equations I, II.7), and the estimate by which a panel is accepted.
+ * The tables of Gauss collocation with n stages for y' = f(x, y) on one panel, order 2 n at the end of the panel (Hairer, Norsett, Wanner, Solving Ordinary
+ * Differential Equations I, II.7), and the estimate by which a panel is accepted. Immutable.
  */
 public final class Collocation {
-    /** Stages of a panel. */
-    public static final int STAGES = 20;
     private static final int TAIL = 2;
-    private static final double[] NODE = new double[STAGES];
-    private static final double[] WEIGHT = new double[STAGES];
-    private static final double[][] A = new double[STAGES][STAGES];
-    private static final double[][] LAST = new double[TAIL][STAGES];
+    private final int n;
+    private final double[] node;
+    private final double[] weight;
+    private final double[][] a;
+    private final double[][] last;
 
-    static {
-        GaussIntegrator rule = new GaussIntegratorFactory().legendre(STAGES, 0, 1);
-        for (int i = 0; i < STAGES; i++) {
-            NODE[i] = rule.getPoint(i);
-            WEIGHT[i] = rule.getWeight(i);
+    /** @param stages number of stages, 3 to 40 */
+    public Collocation(int stages) {
+        if (stages < TAIL + 1 || stages > 40) {
+            throw new IllegalArgumentException("collocation with " + stages + " stages");
         }
-        for (int i = 0; i < STAGES; i++) {
-            for (int j = 0; j < STAGES; j++) {
-                for (int k = 0; k < STAGES; k++) {
-                    A[i][j] += NODE[i] * WEIGHT[k] * lagrange(j, NODE[i] * NODE[k]);
+        n = stages;
+        node = new double[n];
+        weight = new double[n];
+        a = new double[n][n];
+        last = new double[TAIL][n];
+        GaussIntegrator rule = new GaussIntegratorFactory().legendre(n, 0, 1);
+        for (int i = 0; i < n; i++) {
+            node[i] = rule.getPoint(i);
+            weight[i] = rule.getWeight(i);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                for (int k = 0; k < n; k++) {
+                    a[i][j] += node[i] * weight[k] * lagrange(j, node[i] * node[k]);
                 }
             }
-            double[] p = legendre(2 * NODE[i] - 1);
+            double[] p = legendre(2 * node[i] - 1);
             for (int k = 0; k < TAIL; k++) {
-                int degree = STAGES - 1 - k;
-                LAST[k][i] = (2 * degree + 1) * WEIGHT[i] * p[degree];
+                int degree = n - 1 - k;
+                last[k][i] = (2 * degree + 1) * weight[i] * p[degree];
             }
         }
     }
 
-    private Collocation() {
+    /** Number of stages. */
+    public int stages() {
+        return n;
     }
 
     /** Place of stage i on [0, 1]. */
-    public static double node(int i) {
-        return NODE[i];
+    public double node(int i) {
+        return node[i];
     }
 
-    /** The sum of {@code A[i][j] slopes[j]}: how far y has come at stage i, for a panel of length 1. */
-    public static double advance(int i, double[] slopes) {
-        double[] row = A[i];
-        double sum = 0;
-        for (int j = 0; j < STAGES; j++) {
-            sum += row[j] * slopes[j];
-        }
-        return sum;
+    /** How far y has come at stage i of a panel of length 1. @param slopes y' at the stages */
+    public double advance(int i, double[] slopes) {
+        return dot(a[i], slopes);
     }
 
-    /** The weighted sum of the slopes: how far y has come at the end of a panel of length 1. */
-    public static double whole(double[] slopes) {
-        double sum = 0;
-        for (int j = 0; j < STAGES; j++) {
-            sum += WEIGHT[j] * slopes[j];
-        }
-        return sum;
+    /** How far y has come at the end of a panel of length 1. */
+    public double whole(double[] slopes) {
+        return dot(weight, slopes);
     }
 
     /**
      * The larger of the last two Legendre coefficients of the slopes, in size, against the mean slope. Coefficients of an analytic f fall like r^-k, and the
      * error at the end of the panel like r^-2n: about the square of this number.
      */
-    public static double tail(double[] slopes) {
+    public double tail(double[] slopes) {
         double largest = 0;
-        for (double[] row : LAST) {
-            double sum = 0;
-            for (int j = 0; j < STAGES; j++) {
-                sum += row[j] * slopes[j];
-            }
-            largest = Math.max(largest, Math.abs(sum));
+        for (double[] row : last) {
+            largest = Math.max(largest, Math.abs(dot(row, slopes)));
         }
         return largest / Math.abs(whole(slopes));
     }
 
-    private static double lagrange(int j, double at) {
+    private double dot(double[] row, double[] slopes) {
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            sum += row[j] * slopes[j];
+        }
+        return sum;
+    }
+
+    private double lagrange(int j, double at) {
         double product = 1;
-        for (int m = 0; m < STAGES; m++) {
+        for (int m = 0; m < n; m++) {
             if (m != j) {
-                product *= (at - NODE[m]) / (NODE[j] - NODE[m]);
+                product *= (at - node[m]) / (node[j] - node[m]);
             }
         }
         return product;
     }
 
-    private static double[] legendre(double x) {
-        double[] p = new double[STAGES];
+    private double[] legendre(double x) {
+        double[] p = new double[n];
         p[0] = 1;
         p[1] = x;
-        for (int k = 1; k + 1 < STAGES; k++) {
+        for (int k = 1; k + 1 < n; k++) {
             p[k + 1] = ((2 * k + 1) * x * p[k] - k * p[k - 1]) / (k + 1);
         }
         return p;

@@ -9,7 +9,7 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * Gauss-Legendre quadrature of smooth functions on a finite interval, halved until two levels agree.
  * <p>Stated error: the difference between one panel of {@value #NODES} nodes and its two halves is below
  * {@code tolerance * max(1, |integral|)} for every accepted panel; for analytic integrands the accepted value is
- * better by many orders. Integrands with kinks are given their kinks in {@link #integrate(DoubleUnaryOperator, double, double, double[])}.
+ * better by many orders. At most {@value #MOST} panels are halved: a rough integrand is integrated less well, never without end. Integrands with kinks are given their kinks in {@link #integrate(DoubleUnaryOperator, double, double, double[])}.
  * Source: NIST DLMF 3.5(v).
  */
 public final class Gauss {
@@ -17,6 +17,7 @@ public final class Gauss {
     public static final int NODES = 12;
     private static final double TOLERANCE = 1e-13;
     private static final int DEEPEST = 40;
+    private static final int MOST = 2000;
     private static final double[] X = new double[NODES];
     private static final double[] W = new double[NODES];
 
@@ -28,7 +29,13 @@ public final class Gauss {
         }
     }
 
-    private Gauss() {
+    private final DoubleUnaryOperator f;
+    private final double tolerance;
+    private int left = MOST;
+
+    private Gauss(DoubleUnaryOperator f, double tolerance) {
+        this.f = f;
+        this.tolerance = tolerance;
     }
 
     /** Node i of the rule on [0, 1], 0 &lt;= i &lt; {@value #NODES}. */
@@ -43,31 +50,41 @@ public final class Gauss {
 
     /** Integral of f from a to b (b &lt; a changes the sign). */
     public static double integrate(DoubleUnaryOperator f, double a, double b) {
-        return a == b ? 0 : halve(f, a, b, panel(f, a, b), DEEPEST);
+        return new Gauss(f, TOLERANCE).whole(a, b);
     }
 
     /** Integral from a to b, a &lt;= b, broken at those {@code breaks} (ascending) that lie between them. */
     public static double integrate(DoubleUnaryOperator f, double a, double b, double[] breaks) {
+        return integrate(f, a, b, breaks, TOLERANCE);
+    }
+
+    /** The same with another tolerance, for integrands that are themselves known to fewer digits. */
+    public static double integrate(DoubleUnaryOperator f, double a, double b, double[] breaks, double tolerance) {
+        Gauss rule = new Gauss(f, tolerance);
         double sum = 0;
         double from = a;
         for (double cut : breaks) {
             if (cut > from && cut < b) {
-                sum += integrate(f, from, cut);
+                sum += rule.whole(from, cut);
                 from = cut;
             }
         }
-        return sum + integrate(f, from, b);
+        return sum + rule.whole(from, b);
     }
 
-    private static double halve(DoubleUnaryOperator f, double a, double b, double whole, int depth) {
+    private double whole(double a, double b) {
+        return a == b ? 0 : halve(a, b, panel(f, a, b), DEEPEST);
+    }
+
+    private double halve(double a, double b, double whole, int depth) {
         double mid = 0.5 * (a + b);
-        double left = panel(f, a, mid);
-        double right = panel(f, mid, b);
-        double both = left + right;
-        if (depth == 0 || !(Math.abs(both - whole) > TOLERANCE * Math.max(1, Math.abs(both)))) {
+        double lower = panel(f, a, mid);
+        double upper = panel(f, mid, b);
+        double both = lower + upper;
+        if (depth == 0 || !(Math.abs(both - whole) > tolerance * Math.max(1, Math.abs(both))) || --left < 0) {
             return both;
         }
-        return halve(f, a, mid, left, depth - 1) + halve(f, mid, b, right, depth - 1);
+        return halve(a, mid, lower, depth - 1) + halve(mid, b, upper, depth - 1);
     }
 
     /**

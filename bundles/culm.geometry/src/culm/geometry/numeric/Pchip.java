@@ -1,7 +1,5 @@
 package culm.geometry.numeric;
 
-import java.util.Arrays;
-
 /**
  * Monotone piecewise cubic through measured rows: Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304,
  * doi:10.1137/0905021. Inner slopes are the weighted harmonic mean of the neighbouring slopes (0 where they differ in sign);
@@ -90,9 +88,17 @@ public final class Pchip {
         if (!covers(at)) {
             throw new IllegalArgumentException(at + " is outside the measured places " + from() + " to " + to());
         }
-        int found = Arrays.binarySearch(x, at);
-        int i = found >= 0 ? found : -found - 2;
-        return Math.min(i, x.length - 2);
+        int low = 0;
+        int high = x.length - 1;
+        while (high - low > 1) {
+            int mid = (low + high) >>> 1;
+            if (x[mid] <= at) {
+                low = mid;
+            } else {
+                high = mid;
+            }
+        }
+        return low;
     }
 
     private static double[] slopes(double[] x, double[] y) {

@@ -81,15 +81,17 @@ class NumericTest {
 
     @Test
     void collocationMeetsPolynomialsAndTellsItsTail() {
-        double[] slopes = new double[Collocation.STAGES];
-        Arrays.setAll(slopes, i -> 7 * Math.pow(Collocation.node(i), 6));
-        assertEquals(1, Collocation.whole(slopes), 1e-15);
+        Collocation rule = new Collocation(20);
+        double[] slopes = new double[rule.stages()];
+        Arrays.setAll(slopes, i -> 7 * Math.pow(rule.node(i), 6));
+        assertEquals(1, rule.whole(slopes), 1e-15);
         for (int i = 0; i < slopes.length; i++) {
-            assertEquals(Math.pow(Collocation.node(i), 7), Collocation.advance(i, slopes), 1e-14);
+            assertEquals(Math.pow(rule.node(i), 7), rule.advance(i, slopes), 1e-14);
         }
-        assertEquals(0, Collocation.tail(slopes), 1e-13);
-        Arrays.setAll(slopes, i -> 1 / (1e-4 + Math.pow(Collocation.node(i) - 0.5, 2)));
-        assertTrue(Collocation.tail(slopes) > 1e-3, "a sharp peak is not accepted");
+        assertEquals(0, rule.tail(slopes), 1e-13);
+        Arrays.setAll(slopes, i -> 1 / (1e-4 + Math.pow(rule.node(i) - 0.5, 2)));
+        assertTrue(rule.tail(slopes) > 1e-3, "a sharp peak is not accepted");
+        assertThrows(IllegalArgumentException.class, () -> new Collocation(2));
     }
 
     @Test
