@@ -9,6 +9,8 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 
+import culm.explore.Share;
+
 /**
  * What became of the blanks of one group. Shares count only blanks for which the matter was noted.
  *

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
+import culm.explore.Share;
 import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
@@ -35,7 +36,7 @@ public final class ShareChart {
     public static Drawing draw(String caption, List<GroupStats> groups, Function<GroupStats, Share> share, double width, TextMeasure measure) {
         double w = Math.max(320, width);
         double names = Math.min(0.3 * w, groups.stream().mapToDouble(g -> measure.width(name(g), Size.BODY, false)).max().orElse(0));
-        double texts = groups.stream().mapToDouble(g -> measure.width(share.apply(g).text(), Size.SMALL, false)).max().orElse(0);
+        double texts = groups.stream().mapToDouble(g -> measure.width(Shares.text(share.apply(g)), Size.SMALL, false)).max().orElse(0);
         Axis x = new Axis(0, 1, 12 + names + 14, w - 12 - texts - 14);
         double bottom = TOP + ROW * groups.size();
         Pen pen = new Pen();
@@ -51,7 +52,7 @@ public final class ShareChart {
                 Share s = share.apply(groups.get(i));
                 double y = TOP + ROW * (i + 0.5);
                 p.text(name(groups.get(i)), 12, y + 4.5, Anchor.START, Size.BODY, groups.get(i).group().isEmpty() ? Role.QUIET : Role.INK);
-                p.text(s.text(), w - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
+                p.text(Shares.text(s), w - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
                 if (s.of() > 0) {
                     p.line(x.at(s.low()), y, x.at(s.high()), y, Role.THREAD, 2.4);
                     p.shape(Path.circle(x.at(s.value()), y, 5), Style.fill(Role.THREAD).edged(Role.PAPER, Style.THIN));
@@ -59,7 +60,7 @@ public final class ShareChart {
             }
         });
         List<String> words = new ArrayList<>();
-        groups.forEach(g -> words.add(name(g) + " " + share.apply(g).text()));
+        groups.forEach(g -> words.add(name(g) + " " + Shares.text(share.apply(g))));
         return pen.drawing(w, bottom + 10, caption, String.join("; ", words) + ".");
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 
@@ -14,6 +15,10 @@ import culm.blank.Blank;
 import culm.blank.ClosingFinder;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.blank.rules.Rules;
+import culm.blank.solve.Allowed;
+import culm.blank.solve.Judge;
+import culm.blank.solve.TieLengths;
 
 class TieFinderTest {
     private final Limits limits = Limits.STANDARD;
@@ -43,6 +48,24 @@ class TieFinderTest {
             }
         }
         assertTrue(compared > 20, "compared only " + compared);
+    }
+
+    @Test
+    void rangesAgreeWithSolvingOneBlank() {
+        SplittableRandom random = new SplittableRandom(8);
+        Blank design = Blanks.check();
+        TieFinder finder = new TieFinder(design, limits, 0.1, 0, 48);
+        Judge judge = new Judge(Rules.load(), limits);
+        for (int i = 0; i < 4; i++) {
+            Blank blank = StapleOnBlank.put(design, staple(random), Caliper.ASSUMED, 0.5);
+            List<Allowed> allowed = TieLengths.solve(blank, judge).allowed().stream().filter(a -> a.to() > 67 && a.from() < 77).toList();
+            List<TieRange> ranges = finder.find(blank).ranges();
+            assertEquals(allowed.size(), ranges.size());
+            for (int k = 0; k < ranges.size(); k++) {
+                assertEquals(Math.max(67, allowed.get(k).from()), ranges.get(k).low(), 2e-4);
+                assertEquals(Math.min(77, allowed.get(k).to()), ranges.get(k).high(), 2e-4);
+            }
+        }
     }
 
     @Test

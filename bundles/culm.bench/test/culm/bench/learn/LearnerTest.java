@@ -27,7 +27,8 @@ import culm.geometry.numeric.Roots;
 
 /** Simulated makers with known lengths: what is learned, how often its interval holds, what is noticed. */
 class LearnerTest {
-    private static final int TRIALS = Boolean.getBoolean("culm.long") ? 500 : 60;
+    private static final boolean LONG = Boolean.getBoolean("culm.long");
+    private static final int TRIALS = LONG ? 500 : 60;
     private static final Blank DESIGN = Blanks.check();
 
     /** A blank of a maker whose cane is wider by 2 delta than the model says; blanks differ by a little, and turns are read half a turn either way. */
@@ -40,6 +41,13 @@ class LearnerTest {
         Seen seen = Seen.closing(tie + 0.05 * either(random), 46.5, turns + 0.5 * either(random), turns + 0.5 * either(random));
         TiedFrom from = new TiedFrom("design", "", "May", "", cane, "mooring", "");
         return new Tied(Integer.toString(number), Optional.of(LocalDate.of(2026, 3, 1).plusDays(number)), "Ines", "", from, TiedHow.NOTHING, seen, "", 0);
+    }
+
+    /** The long run's figures are those of the guide. */
+    private static void say(String figures) {
+        if (LONG) {
+            System.out.println(figures);
+        }
     }
 
     private static double either(SplittableRandom random) {
@@ -82,7 +90,7 @@ class LearnerTest {
             }
         }
         double share = held / claimed;
-        System.out.println("interval of 95 % held the truth in " + held + " of " + claimed);
+        say("interval of 95 % held the truth in " + held + " of " + claimed);
         double sigma = Math.sqrt(0.95 * 0.05 / claimed);
         assertTrue(share > 0.95 - 3 * sigma && share < 0.995, "held in " + share);
     }
@@ -97,7 +105,7 @@ class LearnerTest {
             offered += learned.worthIt() ? 1 : 0;
             changes += learned.change().isEmpty() && learned.drift().isEmpty() ? 0 : 1;
         }
-        System.out.println("offered to makers with none: " + offered + ", changes or drifts seen where there are none: " + changes + " of " + TRIALS);
+        say("offered to makers with none: " + offered + ", changes or drifts seen where there are none: " + changes + " of " + TRIALS);
         assertTrue(offered <= Math.max(2, 0.02 * TRIALS), offered + " of " + TRIALS);
         assertTrue(changes <= Math.max(3, 0.05 * TRIALS), changes + " of " + TRIALS);
     }
@@ -128,7 +136,7 @@ class LearnerTest {
                 assertEquals(0.045, learned.delta(), 0.02);
             }
         }
-        System.out.println("change by 1.5 turns after 8 of 16 noticed in " + noticed + ", at the very place in " + named + " of " + TRIALS);
+        say("change by 1.5 turns after 8 of 16 noticed in " + noticed + ", at the very place in " + named + " of " + TRIALS);
         assertTrue(noticed >= 0.95 * TRIALS, noticed + " of " + TRIALS);
         assertTrue(named >= 0.8 * TRIALS, named + " of " + TRIALS);
     }

@@ -16,6 +16,7 @@ import culm.bench.Blanks;
 import culm.bench.csv.CsvStyle;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.explore.Share;
 import culm.figures.Drawing;
 import culm.figures.Palette;
 import culm.figures.font.ShippedFont;

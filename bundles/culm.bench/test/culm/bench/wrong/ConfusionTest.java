@@ -34,7 +34,9 @@ class ConfusionTest {
             double units = (3 + 3 * random.nextDouble()) * (random.nextBoolean() ? 1 : -1);
             count(planted, WhatWentWrong.explain(design, Makers.tie(design, planted, units, random)));
         }
-        System.out.println("planted: what was named first; among those that fit equally well\n" + table());
+        if (LONG) {
+            System.out.println("planted: what was named first; among those that fit equally well\n" + table());
+        }
         assertTrue(share("tie", "tie") >= (LONG ? 0.85 : 0.7), this::table);
         assertTrue(share("wrapTop", "wrapTop") >= 0.9, this::table);
         assertTrue(share("crooked", "crooked") >= 0.95, this::table);

@@ -11,6 +11,7 @@ import culm.bench.log.GroupBy;
 import culm.bench.log.GroupStats;
 import culm.bench.log.LogSummary;
 import culm.bench.log.PlannedSeen;
+import culm.bench.log.Shares;
 import culm.bench.log.Tied;
 import culm.blank.rules.Say;
 
@@ -24,13 +25,13 @@ final class LogText {
     static String text(List<Tied> log, GroupBy by, List<PlannedSeen> compared, LocalDate today) {
         StringBuilder out = new StringBuilder();
         LogSummary summary = LogSummary.of(log, today);
-        out.append(log.size()).append(log.size() == 1 ? " blank" : " blanks").append(". Leaked: ").append(summary.all().leaks().text()).append(". Keepers: ")
-                .append(summary.all().keepers().text()).append(".\n\nBy ").append(by.words()).append('\n');
+        out.append(log.size()).append(log.size() == 1 ? " blank" : " blanks").append(". Leaked: ").append(Shares.text(summary.all().leaks())).append(". Keepers: ")
+                .append(Shares.text(summary.all().keepers())).append(".\n\nBy ").append(by.words()).append('\n');
         for (GroupStats g : GroupStats.by(by, log)) {
-            out.append(String.format(Locale.ROOT, "  %-20s %3d blanks   leaked %s   keepers %s%n", g.group().isEmpty() ? "not noted" : g.group(), g.blanks(), g.leaks().text(),
-                    g.keepers().text()).replace("\r\n", "\n"));
+            out.append(String.format(Locale.ROOT, "  %-20s %3d blanks   leaked %s   keepers %s%n", g.group().isEmpty() ? "not noted" : g.group(), g.blanks(), Shares.text(g.leaks()),
+                    Shares.text(g.keepers())).replace("\r\n", "\n"));
             g.meanTurns().ifPresent(m -> out.append(String.format("  %-20s ", "")).append(Say.turns(m)).append(" left on average")
-                    .append(g.spread().isPresent() ? ", spread " + Say.tenth(g.spread().getAsDouble()) : "").append("; one side a turn before the other: ").append(g.oneSided().text())
+                    .append(g.spread().isPresent() ? ", spread " + Say.tenth(g.spread().getAsDouble()) : "").append("; one side a turn before the other: ").append(Shares.text(g.oneSided()))
                     .append('\n'));
         }
         list(out, "Drying", summary.drying().stream().map(d -> "no. " + d.tied().number() + (d.days() < 0 ? ", no date" : ", " + d.days() + (d.days() == 1 ? " day" : " days"))

@@ -7,6 +7,7 @@ import culm.bench.log.LogCsv;
 import culm.bench.log.LogDesigns;
 import culm.bench.log.Tied;
 import culm.bench.wrong.Cause;
+import culm.bench.wrong.Company;
 import culm.bench.wrong.Explanation;
 import culm.bench.wrong.Verdict;
 import culm.bench.wrong.WhatWentWrong;
@@ -82,6 +83,7 @@ public final class WrongCommand implements Command {
         Explanation e = WhatWentWrong.explain(planned.get(), found.get(0));
         StringBuilder out = new StringBuilder("Blank ").append(found.get(0).number()).append('\n');
         e.sentences().forEach(s -> out.append("  ").append(s).append('\n'));
+        Company.of(found.get(0), read.log(), designs).ifPresent(c -> out.append("  ").append(c.text()).append('\n'));
         if (!e.causes().isEmpty()) {
             out.append("\nEach of these alone would explain it; the least far off first\n");
             for (Cause cause : e.causes()) {
