@@ -33,6 +33,8 @@ final class EditorBody {
 	private final GraphsPage graphs;
 	private final ChangesPage changes;
 	private DesignEditor.Page page = DesignEditor.Page.REED;
+	private Shown drawn;
+	private DesignEditor.Page drawnOn;
 
 	EditorBody(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
 		this.session = session;
@@ -87,6 +89,11 @@ final class EditorBody {
 	/** Only what can be seen is drawn. */
 	private void showShown() {
 		Shown now = session.shown();
+		if (now == drawn && page == drawnOn && page != DesignEditor.Page.CHANGES) {
+			return;
+		}
+		drawn = now;
+		drawnOn = page;
 		switch (page) {
 			case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
 			case GRAPHS -> graphs.show(now);

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
@@ -28,6 +29,7 @@ import culm.figures.reed.ReedOptions;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
 import culm.workbench.internal.paint.SwtPainter;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
@@ -41,6 +43,7 @@ final class ReedCanvas extends Canvas implements Figure {
 	private static final double ZOOM_MOST = 40;
 	private final Look look;
 	private final PointerHeight pointer;
+	private final Backing backing;
 	private Optional<Reed> reed = Optional.empty();
 	private Limits limits = Limits.STANDARD;
 	private Optional<ReedDrawing> drawn = Optional.empty();
@@ -55,14 +58,18 @@ final class ReedCanvas extends Canvas implements Figure {
 		this.look = look;
 		this.pointer = pointer;
 		look.dress(this, Role.PAPER, Role.INK);
-		look.onChange(this, this::redraw);
+		backing = new Backing(this, this::paintAll);
+		look.onChange(this, () -> {
+			backing.forget();
+			redraw();
+		});
 		pointer.onChange(() -> {
 			if (!isDisposed()) {
 				redraw();
 			}
 		});
 		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> drawn = Optional.empty());
+		addListener(SWT.Resize, e -> changed());
 		addListener(SWT.MouseVerticalWheel, this::wheel);
 		getAccessible().addAccessibleListener(new AccessibleAdapter() {
 			@Override
@@ -75,8 +82,7 @@ final class ReedCanvas extends Canvas implements Figure {
 	void show(Optional<Reed> newReed, Limits newLimits) {
 		reed = newReed;
 		limits = newLimits;
-		drawn = Optional.empty();
-		redraw();
+		changed();
 	}
 
 	/** {@return what is drawn now, laid out for this size} */
@@ -235,8 +241,7 @@ final class ReedCanvas extends Canvas implements Figure {
 			zoomFrom = Math.max(0, Math.min(top - length, next.from()));
 			zoomTo = zoomFrom + length;
 		}
-		drawn = Optional.empty();
-		redraw();
+		changed();
 	}
 
 	/** Shows the whole reed. */
@@ -251,15 +256,25 @@ final class ReedCanvas extends Canvas implements Figure {
 		return new Point(width, (int) Math.ceil(height));
 	}
 
+	private void changed() {
+		drawn = Optional.empty();
+		backing.forget();
+		redraw();
+	}
+
+	private void paintAll(GC gc) {
+		gc.setBackground(look.colour(Role.PAPER));
+		gc.fillRectangle(getClientArea());
+		reedDrawing().ifPresent(d -> look.painter().paint(gc, d.drawing(), left(), 0));
+	}
+
 	private void paint(Event e) {
-		e.gc.setBackground(look.colour(Role.PAPER));
-		e.gc.fillRectangle(getClientArea());
 		Optional<ReedDrawing> now = reedDrawing();
+		backing.paint(e.gc);
 		if (now.isEmpty()) {
 			return;
 		}
 		SwtPainter painter = look.painter();
-		painter.paint(e.gc, now.get().drawing(), left(), 0);
 		pointer.height().ifPresent(z -> {
 			if (now.get().scale().shows(z)) {
 				Drawing over = new Drawing(now.get().drawing().width(), now.get().drawing().height(), "", "",

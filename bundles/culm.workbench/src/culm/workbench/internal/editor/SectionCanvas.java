@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
@@ -21,6 +22,7 @@ import culm.figures.reed.CrossSection;
 import culm.figures.reed.Reed;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
 
 /** The cross-section at the pointer's height, or at the pinned one; where the sides close when the pointer was nowhere yet. */
 final class SectionCanvas extends Canvas implements Figure {
@@ -28,6 +30,7 @@ final class SectionCanvas extends Canvas implements Figure {
 	private static final int HEIGHT = 270;
 	private final Look look;
 	private final PointerHeight pointer;
+	private final Backing backing;
 	private Optional<Reed> reed = Optional.empty();
 	private Optional<Drawing> drawn = Optional.empty();
 
@@ -36,7 +39,8 @@ final class SectionCanvas extends Canvas implements Figure {
 		this.look = look;
 		this.pointer = pointer;
 		look.dress(this, Role.PAPER, Role.INK);
-		look.onChange(this, this::redraw);
+		backing = new Backing(this, this::paintAll);
+		look.onChange(this, this::changed);
 		pointer.onChange(this::changed);
 		addListener(SWT.Paint, this::paint);
 		addListener(SWT.Resize, e -> changed());
@@ -56,6 +60,7 @@ final class SectionCanvas extends Canvas implements Figure {
 	private void changed() {
 		if (!isDisposed()) {
 			drawn = Optional.empty();
+			backing.forget();
 			redraw();
 		}
 	}
@@ -100,10 +105,14 @@ final class SectionCanvas extends Canvas implements Figure {
 		return new Point(wHint == SWT.DEFAULT ? 220 : wHint, HEIGHT);
 	}
 
+	private void paintAll(GC gc) {
+		gc.setBackground(look.colour(Role.PAPER));
+		gc.fillRectangle(getClientArea());
+		drawing().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
+	}
+
 	private void paint(Event e) {
-		e.gc.setBackground(look.colour(Role.PAPER));
-		e.gc.fillRectangle(getClientArea());
-		drawing().ifPresent(d -> look.painter().paint(e.gc, d, 0, 0));
+		backing.paint(e.gc);
 		if (pointer.isPinned()) {
 			e.gc.setBackground(look.colour(Role.INK));
 			e.gc.fillOval(4, 6, 7, 7);

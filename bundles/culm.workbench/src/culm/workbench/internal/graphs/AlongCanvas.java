@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
@@ -21,11 +22,13 @@ import culm.figures.reed.Reed;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.editor.PointerHeight;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
 
 /** The graphs along the reed on the screen, with the values at the pointer's height. */
 public final class AlongCanvas extends Canvas implements Figure {
 	private static final int READOUT = 24;
 	private final Look look;
+	private final Backing backing;
 	private final PointerHeight pointer;
 	private Optional<Reed> reed = Optional.empty();
 	private Optional<AlongReed> graphs = Optional.empty();
@@ -44,14 +47,21 @@ public final class AlongCanvas extends Canvas implements Figure {
 		this.look = look;
 		this.pointer = pointer;
 		look.dress(this, Role.PAPER, Role.INK);
-		look.onChange(this, this::redraw);
+		backing = new Backing(this, this::paintAll);
+		look.onChange(this, () -> {
+			backing.forget();
+			redraw();
+		});
 		pointer.onChange(() -> {
 			if (!isDisposed()) {
 				redraw();
 			}
 		});
 		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> drawn = Optional.empty());
+		addListener(SWT.Resize, e -> {
+			drawn = Optional.empty();
+			backing.forget();
+		});
 		addListener(SWT.MouseMove, e -> heightAt(e.x).ifPresent(pointer::at));
 		addListener(SWT.MouseDown, e -> {
 			setFocus();
@@ -69,6 +79,7 @@ public final class AlongCanvas extends Canvas implements Figure {
 	public void show(Optional<Reed> now) {
 		reed = now;
 		drawn = Optional.empty();
+		backing.forget();
 		redraw();
 	}
 
@@ -111,11 +122,15 @@ public final class AlongCanvas extends Canvas implements Figure {
 		return a.isPresent() && graphs.isPresent() && pointer.height().isPresent() ? graphs.get().readout(pointer.height().getAsDouble()) : "";
 	}
 
+	private void paintAll(GC gc) {
+		gc.setBackground(look.colour(Role.PAPER));
+		gc.fillRectangle(getClientArea());
+		onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
+	}
+
 	private void paint(Event e) {
 		Rectangle area = getClientArea();
-		e.gc.setBackground(look.colour(Role.PAPER));
-		e.gc.fillRectangle(area);
-		onScreen().ifPresent(d -> look.painter().paint(e.gc, d, 0, 0));
+		backing.paint(e.gc);
 		if (scale.isEmpty() || pointer.height().isEmpty() || !scale.get().shows(pointer.height().getAsDouble())) {
 			return;
 		}

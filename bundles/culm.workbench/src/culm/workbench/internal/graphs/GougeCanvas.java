@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
@@ -22,6 +23,7 @@ import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
 import culm.model.text.Numbers;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
 
 /** The gouge as it is and its thickness enlarged, with the value under the pointer. */
 public final class GougeCanvas extends Canvas implements Figure {
@@ -29,6 +31,7 @@ public final class GougeCanvas extends Canvas implements Figure {
 	private static final double WIDE = 420;
 	private static final double HIGH = 340;
 	private final Look look;
+	private final Backing backing;
 	private Optional<Blank> blank = Optional.empty();
 	private Optional<ChartDrawing> drawn = Optional.empty();
 	private int pointerX = -1;
@@ -43,9 +46,16 @@ public final class GougeCanvas extends Canvas implements Figure {
 		super(parent, SWT.DOUBLE_BUFFERED);
 		this.look = look;
 		look.dress(this, Role.PAPER, Role.INK);
-		look.onChange(this, this::redraw);
+		backing = new Backing(this, this::paintAll);
+		look.onChange(this, () -> {
+			backing.forget();
+			redraw();
+		});
 		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> drawn = Optional.empty());
+		addListener(SWT.Resize, e -> {
+			drawn = Optional.empty();
+			backing.forget();
+		});
 		addListener(SWT.MouseDown, e -> setFocus());
 		addListener(SWT.MouseMove, e -> pointAt(e.x));
 		addListener(SWT.MouseExit, e -> pointAt(-1));
@@ -60,6 +70,7 @@ public final class GougeCanvas extends Canvas implements Figure {
 	public void show(Optional<Blank> now) {
 		blank = now;
 		drawn = Optional.empty();
+		backing.forget();
 		redraw();
 	}
 
@@ -104,12 +115,16 @@ public final class GougeCanvas extends Canvas implements Figure {
 		return new Table(heads, rows);
 	}
 
+	private void paintAll(GC gc) {
+		gc.setBackground(look.colour(Role.PAPER));
+		gc.fillRectangle(getClientArea());
+		chart().ifPresent(c -> look.painter().paint(gc, c.drawing(), 0, 0));
+	}
+
 	private void paint(Event e) {
 		Rectangle area = getClientArea();
-		e.gc.setBackground(look.colour(Role.PAPER));
-		e.gc.fillRectangle(area);
 		Optional<ChartDrawing> now = chart();
-		now.ifPresent(c -> look.painter().paint(e.gc, c.drawing(), 0, 0));
+		backing.paint(e.gc);
 		if (now.isEmpty() || pointerX < now.get().plot().x() || pointerX > now.get().plot().right()) {
 			return;
 		}

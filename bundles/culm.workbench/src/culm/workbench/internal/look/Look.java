@@ -110,7 +110,7 @@ public final class Look {
 
 	/** {@return a painter in today's colours} */
 	public SwtPainter painter() {
-		return new SwtPainter(palette(), fonts);
+		return new SwtPainter(palette(), fonts, measure);
 	}
 
 	/**

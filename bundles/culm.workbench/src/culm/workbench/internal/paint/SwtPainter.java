@@ -1,6 +1,9 @@
 package culm.workbench.internal.paint;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.ToIntFunction;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -18,6 +21,7 @@ import culm.figures.Item;
 import culm.figures.Palette;
 import culm.figures.Role;
 import culm.figures.Shape;
+import culm.figures.Size;
 import culm.figures.Style;
 import culm.figures.Text;
 
@@ -25,6 +29,8 @@ import culm.figures.Text;
 public final class SwtPainter {
 	private final Palette palette;
 	private final SwtFonts fonts;
+	private final ToIntFunction<Text> widths;
+	private final Map<Size, Integer> ascents = new EnumMap<>(Size.class);
 	private GC gc;
 
 	/**
@@ -36,6 +42,23 @@ public final class SwtPainter {
 	public SwtPainter(Palette palette, SwtFonts fonts) {
 		this.palette = palette;
 		this.fonts = fonts;
+		this.widths = text -> gc.stringExtent(text.text()).x;
+	}
+
+	/**
+	 * Paints with widths that were measured before.
+	 *
+	 * @param palette the colours
+	 * @param fonts the fonts
+	 * @param measure what was measured with these fonts on this display
+	 */
+	public SwtPainter(Palette palette, SwtFonts fonts, SwtMeasure measure) {
+		this.palette = palette;
+		this.fonts = fonts;
+		this.widths = text -> (int) measure.width(text.text(), text.size(), text.bold());
+		for (Size size : Size.values()) {
+			ascents.put(size, (int) measure.ascent(size));
+		}
 	}
 
 	/**
@@ -161,10 +184,14 @@ public final class SwtPainter {
 	}
 
 	private void string(Text text, double x, double y) {
-		int width = text.anchor() == Anchor.START ? 0 : gc.stringExtent(text.text()).x;
+		int width = text.anchor() == Anchor.START ? 0 : widths.applyAsInt(text);
 		double left = text.anchor() == Anchor.END ? x - width : text.anchor() == Anchor.MIDDLE ? x - width / 2.0 : x;
-		int ascent = gc.getFontMetrics().getAscent() + gc.getFontMetrics().getLeading();
-		gc.drawString(text.text(), (int) Math.round(left), (int) Math.round(y - ascent), true);
+		gc.drawString(text.text(), (int) Math.round(left), (int) Math.round(y - ascent(text.size())), true);
+	}
+
+	/** Asking for a font's metrics takes longer than painting with it. */
+	private int ascent(Size size) {
+		return ascents.computeIfAbsent(size, s -> gc.getFontMetrics().getAscent() + gc.getFontMetrics().getLeading());
 	}
 
 	/**
