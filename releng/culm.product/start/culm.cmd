@@ -14,9 +14,9 @@ if "%~1"=="plug-ins" goto command
 if not "%~2"=="" goto command
 if exist "%~1\*" goto window
 :command
-rem Long work is worth the optimising compiler; a short command ends before that pays.
+rem Long work is worth the optimising compiler, though not twice for each loop; a short command ends before that pays.
 set "quick=-XX:TieredStopAtLevel=1"
-for %%w in (tolerances vary map choose) do if "%~1"=="%%w" set "quick="
+for %%w in (tolerances vary map choose) do if "%~1"=="%%w" set "quick=-XX:Tier4BackEdgeThreshold=10000000"
 "%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" %quick% -jar "%launcher%" -application culm.cli.app -nosplash -data @none -configuration "%LOCALAPPDATA%\Culm\command" %*
 exit /b %ERRORLEVEL%
 :examples

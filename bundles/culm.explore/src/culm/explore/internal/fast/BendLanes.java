@@ -14,7 +14,7 @@ final class BendLanes {
     /** Largest angle phi for which the stated error of the cosine holds. */
     static final double WIDEST = 1.2;
     /** Largest move of J in the last round that counts as settled; what is left is a twentieth of it or less. */
-    static final double MOVED = 1e-7;
+    static final double MOVED = 1e-6;
 
     /** J, mm rad, of the last round, and how far it moved in that round. */
     final double[] integral = new double[Columns.SIZE];
@@ -77,6 +77,15 @@ final class BendLanes {
         for (int l = 0; l < n; l++) {
             moved[l] = integral[l] - moved[l];
         }
+    }
+
+    /** Whether J of every lane that has one moved less than {@link #MOVED} in the last round. */
+    boolean settled(int n) {
+        int moving = 0;
+        for (int l = 0; l < n; l++) {
+            moving += Math.abs(moved[l]) >= MOVED ? 1 : 0;
+        }
+        return moving == 0;
     }
 
     /** d phi / d theta at a node in one lane, for the start of another block. */

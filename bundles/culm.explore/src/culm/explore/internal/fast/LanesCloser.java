@@ -11,9 +11,9 @@ import culm.blank.Inputs;
 final class LanesCloser implements BlockCloser {
     private static final int STEPS = 5;
     /** Rounds of laying: from the base's angles at the top; from there at the guess, where little depends on them; from there where it counts. */
-    private static final int TOP_ROUNDS = 4;
+    private static final int TOP_ROUNDS = 3;
     private static final int GUESS_ROUNDS = 2;
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 2;
     private final Plan plan;
     private final SeamLanes seam;
     private final Proof proof;
@@ -40,6 +40,9 @@ final class LanesCloser implements BlockCloser {
         Arrays.fill(turning, 0, n, plan.turning());
         seam.prepare(plan.speeds(), n);
         seam.bend(length, TOP_ROUNDS, n);
+        for (int more = 0; more < STEPS && !seam.bend.settled(n); more++) {
+            seam.bend(length, 1, n);
+        }
         seam.meet(length, seam.bend.integral, turning, n);
         System.arraycopy(seam.open, 0, topOpen, 0, n);
         System.arraycopy(seam.bend.integral, 0, topIntegral, 0, n);
@@ -106,7 +109,7 @@ final class LanesCloser implements BlockCloser {
         for (int l = 0; l < n; l++) {
             far += topOpen[l] < 0 && z[l] > end[l] && !(Math.abs(seam.open[l]) < Proof.LEFT) ? 1 : 0;
         }
-        return far == 0;
+        return far == 0 && seam.bend.settled(n);
     }
 
     private void finish(int n) {

@@ -64,10 +64,10 @@ public final class Tally {
     private void result(double height, double left) {
         turns[cell(left, TURNS_FROM, TURNS_CELL, turns.length)]++;
         heights[cell(height, HEIGHT_FROM, HEIGHT_CELL, heights.length)]++;
-        turnsSum += Math.round(left * SUM_SCALE);
-        turnsSquares += Math.round(left * left * SQUARE_SCALE);
-        heightSum += Math.round(height * SUM_SCALE);
-        heightSquares += Math.round(height * height * SQUARE_SCALE);
+        turnsSum += (long) (left * SUM_SCALE);
+        turnsSquares += (long) (left * left * SQUARE_SCALE);
+        heightSum += (long) (height * SUM_SCALE);
+        heightSquares += (long) (height * height * SQUARE_SCALE);
     }
 
     private static int cell(double value, double from, double cell, int cells) {

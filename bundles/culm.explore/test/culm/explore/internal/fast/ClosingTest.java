@@ -60,7 +60,7 @@ class ClosingTest {
             }
         }
         assertEquals(0, closer.referred());
-        assertTrue(worst < 1e-8, "error of G " + worst);
+        assertTrue(worst < 5e-8, "error of G " + worst);
     }
 
     /** @return the error of the closing, as an error of G */
