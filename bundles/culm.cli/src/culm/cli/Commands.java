@@ -15,6 +15,7 @@ import culm.cli.parameters.ParametersCommand;
 import culm.cli.plugins.PlugInBuild;
 import culm.cli.plugins.PlugInCommands;
 import culm.cli.report.ReportCommand;
+import culm.cli.studio.StudioCommands;
 import culm.extensions.Extensions;
 
 /** The words that the command line knows, and what happens when one of them is given. */
@@ -46,6 +47,7 @@ public final class Commands {
 		all.add(new WrongCommand(extensions.profiles()));
 		all.add(new LearnCommand(extensions.profiles()));
 		all.add(new ParametersCommand(extensions.profiles()));
+		all.addAll(StudioCommands.all(extensions));
 		all.addAll(PlugInCommands.all(extensions, build));
 		return new Commands(all);
 	}

@@ -1,0 +1,2 @@
+/** Work on a studio's parts: who uses one, replacing one in many designs, duplicates. */
+package culm.design.parts;
