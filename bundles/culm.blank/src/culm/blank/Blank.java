@@ -96,6 +96,7 @@ public final class Blank {
         return parts;
     }
 
+    /** The staple's outside: its type and values. */
     public Profile<StapleType> staple() {
         return staple;
     }
@@ -110,6 +111,7 @@ public final class Blank {
         return Optional.ofNullable(gougeEnd);
     }
 
+    /** The shape: its type and values. */
     public Profile<ShapeType> shape() {
         return shape;
     }
@@ -119,6 +121,7 @@ public final class Blank {
         return Optional.ofNullable(insideWidths);
     }
 
+    /** How the cane was cut and measured. */
     public Cut cut() {
         return cut;
     }

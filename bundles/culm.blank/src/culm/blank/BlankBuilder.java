@@ -37,11 +37,13 @@ public final class BlankBuilder {
         fit = from.fit().orElse(null);
     }
 
+    /** Puts another staple in. */
     public BlankBuilder staple(Profile<StapleType> profile) {
         staple = profile;
         return this;
     }
 
+    /** Puts another gouge in: at the fold, or all along when there is no second one. */
     public BlankBuilder gouge(Profile<GougeType> profile) {
         gouge = profile;
         return this;
@@ -53,6 +55,7 @@ public final class BlankBuilder {
         return this;
     }
 
+    /** Puts another shape in. */
     public BlankBuilder shape(Profile<ShapeType> profile) {
         shape = profile;
         return this;
@@ -64,6 +67,7 @@ public final class BlankBuilder {
         return this;
     }
 
+    /** Says how the cane was cut and measured. */
     public BlankBuilder cut(Cut how) {
         cut = how;
         return this;
@@ -98,6 +102,7 @@ public final class BlankBuilder {
         return this;
     }
 
+    /** The blank as described so far; nothing is checked yet. */
     public Blank build() {
         return new Blank(this);
     }

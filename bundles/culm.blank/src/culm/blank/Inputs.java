@@ -11,31 +11,54 @@ import culm.geometry.profile.Quantity;
 
 /**
  * The numbers every blank has, whatever its profiles: described once, by path. A path is a part's name, a dot, and the id of the
- * number; the profiles' own numbers follow the same pattern ({@code staple.topWide}, {@code shape.places[3].width}).
+ * number; ranges, defaults and usual give or take stand in {@link #all()}; the profiles' own numbers follow the same pattern ({@code staple.topWide}, {@code shape.places[3].width}).
  */
 public final class Inputs {
+    /** Path of "staple length", mm */
     public static final String STAPLE_LENGTH = "staple.length";
+    /** Path of "wall", mm */
     public static final String WALL = "staple.wall";
+    /** Path of "cork top", mm; may be left out. */
     public static final String CORK_TOP = "staple.corkTop";
+    /** Path of "turns of thin thread", a count; may be left out. */
     public static final String CHECK_TURNS = "staple.checkTurns";
+    /** Path of "thin thread", mm; may be left out. */
     public static final String CHECK_THREAD = "staple.checkThread";
+    /** Path of "unwound length", mm; may be left out. */
     public static final String CHECK_LENGTH = "staple.checkLength";
+    /** Path of "tube", mm */
     public static final String TUBE = "gouge.tube";
+    /** Path of "folded length", mm */
     public static final String FOLDED_LENGTH = "shape.foldedLength";
+    /** Path of "ears, extra width", mm; may be left out. */
     public static final String EARS_WIDTH = "shape.earsWidth";
+    /** Path of "ears, length", mm; may be left out. */
     public static final String EARS_LENGTH = "shape.earsLength";
+    /** Path of "thread", mm */
     public static final String THREAD_DIAMETER = "thread.diameter";
+    /** Path of "turn to turn", mm */
     public static final String THREAD_PITCH = "thread.pitch";
+    /** Path of "start below the top", a count */
     public static final String START_TURNS = "thread.startTurns";
+    /** Path of "tie length", mm */
     public static final String TIE_LENGTH = "tie.length";
+    /** Path of "top of the wrap", mm */
     public static final String WRAP_TOP = "tie.wrapTop";
+    /** Path of "bottom of the wrap", mm; may be left out. */
     public static final String WRAP_BOTTOM = "tie.wrapBottom";
+    /** Path of "finished length", mm; may be left out. */
     public static final String FINISHED = "tie.finished";
+    /** Path of "crooked by", mm */
     public static final String CROOKED = "tie.crooked";
+    /** Path of "slipped by", mm */
     public static final String SLIPPED = "tie.slipped";
+    /** Path of "swelling of width", a share */
     public static final String SWELL_WIDTH = "cane.swellWidth";
+    /** Path of "swelling of thickness", a share */
     public static final String SWELL_THICKNESS = "cane.swellThickness";
+    /** Path of "thickness lost under the thread", a share */
     public static final String COMPRESSION = "cane.compression";
+    /** Path of "fitted length", mm */
     public static final String DELTA = "fit.delta";
 
     private static final double ABSENT = Double.NaN;

@@ -10,11 +10,17 @@ import culm.geometry.profile.Quantity;
 
 /** <i>My limits</i>: what a studio asks of a blank. The defaults are common practice, no source. Immutable. */
 public final class Limits {
+    /** Id of the turns that should be left, a count. */
     public static final String TURNS_WANTED = "turnsWanted";
+    /** Id of the fewest turns that may be left, a count. */
     public static final String TURNS_FEWEST = "turnsFewest";
+    /** Id of the most turns that may be left, a count. */
     public static final String TURNS_MOST = "turnsMost";
+    /** Id of the most that the sides may be pinched at the staple's top, mm. */
     public static final String PINCHED_MOST = "pinchedMost";
+    /** Id of the shortest tie, mm; may be left out. */
     public static final String TIE_SHORTEST = "tieShortest";
+    /** Id of the longest tie, mm; may be left out. */
     public static final String TIE_LONGEST = "tieLongest";
 
     private static final Map<String, Parameter> ALL = describe();

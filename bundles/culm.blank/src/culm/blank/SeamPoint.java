@@ -1,5 +1,10 @@
 package culm.blank;
 
-/** One point of the course of the seam: height z and how far the sides are open there, both mm. */
+/**
+ * One point of the course of the seam.
+ *
+ * @param z    height above the bottom of the staple, mm
+ * @param open how far the sides are open there, mm; negative when pinched
+ */
 public record SeamPoint(double z, double open) {
 }

@@ -8,7 +8,11 @@ public final class GeometryException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
     private final String path;
 
-    /** @param path input path, may be empty; @param sentence one clear sentence */
+    /**
+     * A refusal.
+     * @param path     input path, may be empty
+     * @param sentence one clear sentence
+     */
     public GeometryException(String path, String sentence) {
         super(sentence);
         this.path = path;

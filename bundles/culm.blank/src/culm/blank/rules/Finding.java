@@ -24,26 +24,32 @@ public record Finding(String rule, Severity severity, String text, OptionalDoubl
         return new Finding(rule, severity, text, OptionalDouble.empty(), OptionalDouble.empty(), "", "", Optional.empty(), "");
     }
 
+    /** The same with the input it concerns. */
     public Finding at(String input) {
         return new Finding(rule, severity, text, value, limit, why, remedy, fix, input);
     }
 
+    /** The same with the number that was looked at. */
     public Finding measured(double number) {
         return new Finding(rule, severity, text, OptionalDouble.of(number), limit, why, remedy, fix, path);
     }
 
+    /** The same with the number it was held against. */
     public Finding against(double bound) {
         return new Finding(rule, severity, text, value, OptionalDouble.of(bound), why, remedy, fix, path);
     }
 
+    /** The same with where the limit comes from, one sentence. */
     public Finding because(String reason) {
         return new Finding(rule, severity, text, value, limit, reason, remedy, fix, path);
     }
 
+    /** The same with what to do, one sentence. */
     public Finding remedy(String what) {
         return new Finding(rule, severity, text, value, limit, why, what, fix, path);
     }
 
+    /** The same with the remedy as data. */
     public Finding fix(Optional<Fix> found) {
         return new Finding(rule, severity, text, value, limit, why, remedy, found, path);
     }

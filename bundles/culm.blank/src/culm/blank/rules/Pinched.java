@@ -1,8 +1,10 @@
 package culm.blank.rules;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 import culm.blank.Assessment;
+import culm.blank.Assessor;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 
@@ -30,6 +32,11 @@ public final class Pinched implements Rule {
         }
         return List.of(Finding.of(id(), Severity.WARNING, "Pinched by " + Say.fine(pinched) + " at the staple's top; the house allows " + Say.fine(most) + ".")
                 .at(Inputs.TIE_LENGTH).measured(pinched).against(most).because("House limit, in my limits.")
-                .remedy("Tie longer, or take a narrower shape.").fix(Remedies.tieLength(a, limits)));
+                .remedy("Tie longer, or take a narrower shape.").fix(Remedies.tieLength(a, limits).filter(f -> cures(a, f, most))));
+    }
+
+    private static boolean cures(Assessment a, Fix fix, double most) {
+        OptionalDouble pinched = Assessor.outline(a.blank().with(fix.path(), fix.value())).pinchedAtTop();
+        return pinched.isPresent() && pinched.getAsDouble() <= most;
     }
 }

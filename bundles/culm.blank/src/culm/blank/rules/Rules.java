@@ -13,6 +13,7 @@ import culm.geometry.guard.Failure;
 public final class Rules {
     private final List<Rule> rules;
 
+    /** @param rules in the order in which equally bad findings are told */
     public Rules(List<Rule> rules) {
         this.rules = List.copyOf(rules);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 
@@ -13,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
+import culm.blank.Blank;
+import culm.blank.Inputs;
+import culm.blank.Sample;
 import culm.blank.chance.Distribution.Fixed;
 import culm.blank.chance.Distribution.Measured;
 import culm.blank.chance.Distribution.Normal;
@@ -72,6 +76,21 @@ class PropagationTest {
         assertTrue(half > STACK.rootSumOfSquares() && half < STACK.worstCase());
         assertTrue(p.quantile(0) >= 11 - 0.7 && p.quantile(1) <= 11 + 0.7);
         assertThrows(IllegalArgumentException.class, () -> new Stack(List.of()));
+    }
+
+    /** The stacks of a blank are those sums; a mark that is not there leaves its stacks out. */
+    @Test
+    void theStacksOfABlank() {
+        Blank blank = Sample.blank().edit().set(Inputs.FOLDED_LENGTH, 36).tolerance(Inputs.FOLDED_LENGTH, 0.3, true).tolerance(Inputs.TIE_LENGTH, 0.3, true)
+                .tolerance(Inputs.STAPLE_LENGTH, 0.1, true).build();
+        Map<String, Stack> stacks = Stacks.of(blank);
+        assertEquals(11, stacks.get("cane on the staple").nominal(), 1e-12);
+        assertEquals(0.7, stacks.get("cane on the staple").worstCase(), 1e-12);
+        assertEquals(0.435890, stacks.get("cane on the staple").rootSumOfSquares(), 5e-7);
+        assertEquals(11, stacks.get("end of the cane above the cork").nominal(), 1e-12);
+        assertEquals(0.5, stacks.get("bare staple above the wrap").nominal(), 1e-12);
+        assertTrue(stacks.containsKey("cane above the staple") && !stacks.containsKey("reed above the staple"));
+        assertEquals(23, Stacks.of(blank.with(Inputs.FINISHED, 70)).get("reed above the staple").nominal(), 1e-12);
     }
 
     @Test

@@ -3,6 +3,10 @@ package culm.geometry.section;
 /**
  * The section a developable sheet has between two others: support (1 - u) h0 + u h1, 0 &lt;= u &lt;= 1 (Minkowski's sum).
  * Perimeter exact; area by Gauss quadrature to 1e-12; smallest radius exact between two ovals that are wide the same way, else by search to 1e-9.
+ *
+ * @param first  the section at u = 0
+ * @param second the section at u = 1
+ * @param u      share of the second, 0 to 1
  */
 public record BlendSection(Section first, Section second, double u) implements Section {
     /** @throws IllegalArgumentException when u is outside 0 to 1 */

@@ -8,6 +8,9 @@ import culm.geometry.GeometryException;
  * An ellipse with semi-axes a along x and b along y, mm, both positive; either may be the longer one.
  * <p>h = sqrt(a^2 cos^2 psi + b^2 sin^2 psi); radius of curvature a^2 b^2 / h^3. Perimeter 4 A E(m), m = 1 - B^2/A^2 with A the
  * longer one (NIST DLMF 19.9.9; the argument is the parameter m = k^2, not the modulus), exact to a few ulps; area pi a b.
+ *
+ * @param a semi-axis along x, mm, positive
+ * @param b semi-axis along y, mm, positive
  */
 public record Ellipse(double a, double b) implements Section {
     /** @throws GeometryException when an axis is not a positive number */

@@ -7,6 +7,9 @@ import culm.geometry.GeometryException;
 /**
  * The parallel curve of a section at distance d, mm: outward when positive, inward when negative. Exact: h + d, P + 2 pi d,
  * A + P d + pi d^2 (Steiner's formulas). The offset of an ellipse is not an ellipse.
+ *
+ * @param base     the section it is parallel to
+ * @param distance outward, mm; negative inward, then smaller in size than the base's smallest radius of curvature
  */
 public record ParallelSection(Section base, double distance) implements Section {
     /** @throws GeometryException when an inward distance is not below the base's smallest radius of curvature */

@@ -7,8 +7,10 @@ import culm.geometry.gouge.GougeSection;
 import culm.geometry.numeric.Roots;
 
 /**
- * The angles at which a blade ends: {@code outer} on the bark, {@code inner} on the inside. The corner that meets first counts:
- * {@link #meeting()}. Radians.
+ * The angles at which a blade ends. The corner that meets first counts: {@link #meeting()}.
+ *
+ * @param outer half-angle of the blade on the bark, radians
+ * @param inner half-angle on the inside, radians
  */
 public record Edge(double outer, double inner) {
     /** The larger of both angles. */

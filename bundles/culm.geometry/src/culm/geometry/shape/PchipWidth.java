@@ -2,7 +2,11 @@ package culm.geometry.shape;
 
 import culm.geometry.numeric.Pchip;
 
-/** Width as a monotone cubic through rows. */
+/**
+ * Width as a monotone cubic through rows.
+ *
+ * @param rows distance from the fold and full width, mm
+ */
 public record PchipWidth(Pchip rows) implements ShapeWidth {
     @Override
     public double from() {

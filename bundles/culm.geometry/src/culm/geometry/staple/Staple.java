@@ -11,6 +11,9 @@ import culm.geometry.section.Section;
 /**
  * A staple: its outside and its wall. The bore is the outside moved inward by the wall.
  * All lengths mm, volumes mm^3; heights z from 0 at the bottom to {@link #length()}.
+ *
+ * @param shape the outside
+ * @param wall  thickness of the metal, mm, positive; whether it fits inside the outside is asked where the bore is
  */
 public record Staple(StapleOutside shape, double wall) {
     private static final double STEP = 1e-3;
