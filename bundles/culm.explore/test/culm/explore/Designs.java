@@ -18,6 +18,7 @@ import culm.geometry.shape.ShapeType;
 import culm.geometry.shape.StraightTaper;
 import culm.geometry.shape.Waisted;
 import culm.geometry.shape.WidthMeasure;
+import culm.geometry.staple.MeasuredStaple;
 import culm.geometry.staple.RolledSheet;
 import culm.geometry.staple.StapleType;
 import culm.geometry.staple.StraightSidedOval;
@@ -46,7 +47,7 @@ public final class Designs {
 
     /** The next design. */
     public Blank next() {
-        StapleType staple = one(new StapleType[] {new StraightSidedOval(), new RolledSheet()});
+        StapleType staple = one(new StapleType[] {new StraightSidedOval(), new RolledSheet(), new MeasuredStaple()});
         GougeType gouge = one(new GougeType[] {new MiddleAndSide(), new OffsetCircle(), new Concentric()});
         ShapeType shape = one(new ShapeType[] {new MeasuredShape(), new StraightTaper(), new Waisted()});
         double length = between(44, 49);
@@ -55,10 +56,19 @@ public final class Designs {
         BlankBuilder b = new BlankBuilder(Profile.standard(staple), Profile.standard(gouge), Profile.standard(shape))
                 .cut(new Cut(one(WidthMeasure.values()), one(EdgeKind.values()), random.nextBoolean(), random.nextBoolean()))
                 .set(Inputs.STAPLE_LENGTH, length).set(Inputs.FOLDED_LENGTH, folded).set(Inputs.TIE_LENGTH, length + between(22.5, 27))
-                .set("staple.bottom", between(4.8, 6)).set("staple.topWide", between(2.9, 3.7)).set("staple.topNarrow", between(1.7, 2.4))
                 .set(Inputs.TUBE, between(9.5, 13)).set("gouge.middle", middle).set(Inputs.COMPRESSION, between(0, 0.15))
                 .set(Inputs.SWELL_WIDTH, between(-0.02, 0.06)).set(Inputs.SWELL_THICKNESS, between(-0.02, 0.1))
                 .set(Inputs.WRAP_TOP, length + between(-1.2, 0.1)).set(Inputs.CORK_TOP, between(24, 34)).set(Inputs.FINISHED, length + between(-0.2, 26));
+        double bottom = between(4.8, 6);
+        double wide = between(2.9, 3.7);
+        double narrow = between(1.7, 2.4);
+        if (staple instanceof MeasuredStaple) {
+            double up = between(0.4, 0.7);
+            b.staple(b.build().staple().with(b.build().staple().values().with("places", Table.of(new double[] {0, bottom, bottom},
+                    new double[] {46.5 * up, bottom + up * (wide - bottom) + between(-0.1, 0.1), bottom + up * (narrow - bottom) + between(-0.1, 0.1)}, new double[] {46.5, wide, narrow}))));
+        } else {
+            b.set("staple.bottom", bottom).set("staple.topWide", wide).set("staple.topNarrow", narrow);
+        }
         if (gouge instanceof MiddleAndSide) {
             b.set("gouge.side", middle - between(-0.02, 0.2)).set("gouge.sideAt", between(3, 4));
         } else if (gouge instanceof OffsetCircle) {

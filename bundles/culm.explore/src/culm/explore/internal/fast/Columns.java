@@ -60,6 +60,18 @@ public final class Columns {
         return all;
     }
 
+    /** Columns for the same base and inputs, to be filled from one lane of these. */
+    Columns empty() {
+        return new Columns(base, varied);
+    }
+
+    /** Takes one lane of other columns into all lanes. */
+    void fill(Columns other, int lane) {
+        for (String path : varied.keySet()) {
+            Arrays.fill(of(path), other.of(path)[lane]);
+        }
+    }
+
     /** The blank that stands in one lane. */
     public Blank blank(int lane) {
         BlankBuilder edit = base.edit();

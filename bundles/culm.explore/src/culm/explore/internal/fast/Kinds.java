@@ -2,14 +2,15 @@ package culm.explore.internal.fast;
 
 import culm.blank.Blank;
 import culm.blank.Inputs;
-import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Table;
 import culm.geometry.numeric.Pchip;
 import culm.geometry.shape.MeasuredShape;
 import culm.geometry.shape.ShapeType;
 import culm.geometry.shape.StraightTaper;
 import culm.geometry.shape.Waisted;
+import culm.geometry.staple.MeasuredStaple;
 import culm.geometry.staple.RolledSheet;
+import culm.geometry.staple.StapleType;
 import culm.geometry.staple.StraightSidedOval;
 
 /** Which kinds of parts have lanes here; all others are closed by the general path. */
@@ -19,14 +20,24 @@ final class Kinds {
 
     /** Whether every part of a blank has lanes. */
     static boolean known(Blank blank) {
-        ProfileType staple = blank.staple().type();
+        StapleType staple = blank.staple().type();
         ShapeType shape = WiderShape.inner(blank.shape().type());
-        return (staple instanceof StraightSidedOval || staple instanceof RolledSheet) && GougeLanes.knows(blank.gouge().type()) && blank.gougeEnd().isEmpty()
+        return (staple instanceof StraightSidedOval || staple instanceof RolledSheet || staple instanceof MeasuredStaple) && GougeLanes.knows(blank.gouge().type()) && blank.gougeEnd().isEmpty()
                 && (shape instanceof MeasuredShape || shape instanceof StraightTaper || shape instanceof Waisted);
     }
 
     static StapleLanes staple(Columns columns, BendRule rule) {
-        return columns.base().staple().type() instanceof RolledSheet ? new RolledLanes(columns, rule) : new OvalLanes(columns, rule);
+        StapleType type = columns.base().staple().type();
+        return type instanceof RolledSheet ? new RolledLanes(columns, rule) : type instanceof MeasuredStaple ? new MeasuredLanes(columns, rule) : new OvalLanes(columns, rule);
+    }
+
+    /** Paths of the axes at the top, wide and narrow. */
+    static String[] top(Columns columns) {
+        if (!(columns.base().staple().type() instanceof MeasuredStaple)) {
+            return new String[] {"staple.topWide", "staple.topNarrow"};
+        }
+        String last = "staple.places[" + (MeasuredLanes.rows(columns) - 1) + "].";
+        return new String[] {last + "wide", last + "narrow"};
     }
 
     static WidthLanes width(Columns columns) {

@@ -6,7 +6,7 @@ import culm.blank.Inputs;
 
 /**
  * Closes blanks a block at a time: G at the staple's top; from there to a first guess; Newton's steps, each with the true G of its height; then a
- * proof, lane by lane, that G falls all the way from the closing to the top and is positive below. A lane without a proof goes to the reference path.
+ * proof, lane by lane, that G falls all the way from the closing to the top and is positive below. A lane without a proof is scanned, and goes to the reference path where that does not tell.
  */
 final class LanesCloser implements BlockCloser {
     private static final int STEPS = 5;
@@ -14,7 +14,9 @@ final class LanesCloser implements BlockCloser {
     private static final int TOP_ROUNDS = 3;
     private static final int GUESS_ROUNDS = 2;
     private static final int ROUNDS = 2;
+    private final Columns columns;
     private final Plan plan;
+    private Scan scan;
     private final SeamLanes seam;
     private final Proof proof;
     private final ReferenceCloser reference;
@@ -28,6 +30,7 @@ final class LanesCloser implements BlockCloser {
     private final byte[] states = new byte[Columns.SIZE];
 
     LanesCloser(Columns columns, Plan plan) {
+        this.columns = columns;
         this.plan = plan;
         length = columns.of(Inputs.STAPLE_LENGTH);
         seam = new SeamLanes(columns, plan.rule());
@@ -118,12 +121,23 @@ final class LanesCloser implements BlockCloser {
             byte state = proof.state(l, topOpen[l], z[l], seam.open[l], seam.slope[l]);
             states[l] = state;
             if (state == State.UNSURE) {
-                reference.close(l, z, topOpen, states);
+                unproven(l, end[l]);
             } else if (state == State.CLOSES) {
                 z[l] -= seam.open[l] / seam.slope[l];
             } else {
                 z[l] = state == State.EVERYWHERE ? end[l] : Double.NaN;
             }
+        }
+    }
+
+    private void unproven(int l, double end) {
+        if (proof.sound(l)) {
+            scan = scan == null ? new Scan(columns, plan) : scan;
+            states[l] = scan.close(l, end);
+            z[l] = scan.at();
+        }
+        if (states[l] == State.UNSURE) {
+            reference.close(l, z, topOpen, states);
         }
     }
 

@@ -16,7 +16,7 @@ final class OvalLanes extends StapleLanes {
         super(rule);
         length = columns.of(Inputs.STAPLE_LENGTH);
         bottom = columns.of("staple.bottom");
-        top = new TopLanes(columns);
+        top = new TopLanes(columns, "staple.topWide", "staple.topNarrow");
     }
 
     @Override
@@ -54,7 +54,7 @@ final class OvalLanes extends StapleLanes {
     }
 
     @Override
-    void bound(double[] z, int n) {
+    void bound(double[] z, int which, int n) {
         axis(z, bottom, da, a, n);
         axis(z, bottom, db, b, n);
         falls(a, b, top.a, top.b, da, db, bounds.falls, bounds.oval, n);

@@ -32,11 +32,12 @@ record Plan(BendRule rule, double[] speeds, double turning, double curvature, do
     /** The plan for a base all of whose parts have lanes. */
     static Plan of(Columns varied) {
         Columns columns = new Columns(varied.base(), Map.of());
-        TopLanes top = new TopLanes(columns);
+        String[] paths = Kinds.top(columns);
+        TopLanes top = new TopLanes(columns, paths[0], paths[1]);
         top.prepare(1);
         double base = Math.max(top.a[0] / top.b[0], top.b[0] / top.a[0]);
-        Range wide = varied.range("staple.topWide");
-        Range narrow = varied.range("staple.topNarrow");
+        Range wide = varied.range(paths[0]);
+        Range narrow = varied.range(paths[1]);
         double most = Math.max(base, Math.max(wide.high() / narrow.low(), narrow.high() / wide.low()));
         int choice = 0;
         while (choice + 1 < OVAL.length && (OVAL[choice] < 1.05 * base || most < 1e6 && OVAL[choice] < most)) {

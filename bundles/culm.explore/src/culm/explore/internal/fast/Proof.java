@@ -46,8 +46,8 @@ final class Proof {
         ranges.check(sound, n);
         for (int l = 0; l < n; l++) {
             sound[l] &= end[l] >= 0 && end[l] < length[l] && length[l] < tie[l] && covers(seam.width, l)
-                    && (seam.edge.inside() == null || covers(seam.edge.inside(), l)) && gouge(l) && edge(l)
-                    && seam.staple.bounds.oval[l] <= oval && Math.abs(seam.bend.moved[l]) < BendLanes.MOVED && rises[l] < 0;
+                    && (seam.edge.inside() == null || covers(seam.edge.inside(), l)) && gouge(l) && edge(seam.edge, l)
+                    && seam.staple.bounds.oval[l] <= oval && Math.abs(seam.bend.moved[l]) < BendLanes.MOVED;
             topWidth[l] = seam.width.width[l];
             topSlope[l] = seam.edge.slope[l];
         }
@@ -62,13 +62,19 @@ final class Proof {
         return seam.gouge.circle[l] > 0 && k * k <= EdgeLanes.MOST_OFFSET && seam.gouge.bark[l] - seam.gouge.offset[l] - seam.gouge.circle[l] > LEAST_THICKNESS;
     }
 
-    private boolean edge(int l) {
-        return seam.edge.angle[l] <= BendLanes.WIDEST && seam.edge.above[l] > 0 && seam.edge.thickness[l] > LEAST_THICKNESS;
+    /** Whether the corner that counts exists, with cane left at it, within the angles that the series serve. */
+    static boolean edge(EdgeLanes edge, int l) {
+        return edge.angle[l] <= BendLanes.WIDEST && edge.above[l] > 0 && edge.thickness[l] > LEAST_THICKNESS;
+    }
+
+    /** Whether all numbers of a lane exist at the staple's top, so that its course can be looked at. */
+    boolean sound(int l) {
+        return sound[l];
     }
 
     /** The state of a lane, after the seam was laid at z, where the last step will start from. */
     byte state(int l, double topOpen, double z, double open, double slope) {
-        if (!sound[l]) {
+        if (!sound[l] || !(rises[l] < 0)) {
             return State.UNSURE;
         }
         double top = tie[l] - length[l];
@@ -99,7 +105,7 @@ final class Proof {
             return true;
         }
         double most = 1.2 * Math.max(topSlope[l], seam.edge.slope[l]);
-        return noWider(l, topWidth[l], from, to) && seam.growth(l) * most * widens < -rises[l];
+        return seam.toScale() && noWider(l, topWidth[l], from, to) && seam.growth(l) * most * widens < -rises[l];
     }
 
     /** Whether the cane is nowhere wider than a width on a piece whose lower end it has at {@code from}. */

@@ -13,7 +13,7 @@ final class RolledLanes extends StapleLanes {
         super(rule);
         length = columns.of(Inputs.STAPLE_LENGTH);
         bottom = columns.of("staple.bottom");
-        top = new TopLanes(columns);
+        top = new TopLanes(columns, "staple.topWide", "staple.topNarrow");
         topRho = new double[rule.nodes][Columns.SIZE];
     }
 
@@ -53,7 +53,7 @@ final class RolledLanes extends StapleLanes {
      * its length to theta is at least theta's share of a quarter, and -dS/dz is largest at the seam.
      */
     @Override
-    void bound(double[] z, int n) {
+    void bound(double[] z, int which, int n) {
         quarterAt(z, n);
         for (int l = 0; l < n; l++) {
             double round = Math.PI / 4 * bottom[l];

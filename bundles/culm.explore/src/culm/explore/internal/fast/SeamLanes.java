@@ -111,9 +111,12 @@ final class SeamLanes {
      * v' = f v + (d rho / dz) / D, |f| at most |t'| (q + phi') / 2D; by parts, -v is at most (shortens + variation * turns) / D. dJ/dz is the integral of t' v.
      */
     void neededRises(double[] z, double[] rises, int n) {
-        staple.bound(z, n);
+        java.util.Arrays.fill(rises, 0, n, Double.NEGATIVE_INFINITY);
         StapleLanes.Bounds b = staple.bounds;
-        neededRises(gouge.bark, gouge.circle, gouge.offset, gougeWidth, thickness, b.falls, b.shortens, b.turns, b.quarter, rises, n);
+        for (int which = 0; which < staple.cases(); which++) {
+            staple.bound(z, which, n);
+            neededRises(gouge.bark, gouge.circle, gouge.offset, gougeWidth, thickness, b.falls, b.shortens, b.turns, b.quarter, rises, n);
+        }
     }
 
     private static void neededRises(double[] bark, double[] circle, double[] offset, double[] width, double[] thickness, double[] falls, double[] shortens,
@@ -129,8 +132,13 @@ final class SeamLanes {
             double variation = (steep * (q * Math.PI / 4 + 0.5 * width[l] * angle) + e * width[l]) / inner;
             double least = (1 - up) * shortens[l] + up * turns[l] * (1 + variation);
             double turning = Math.PI / 2 * steep * (least + variation * turns[l]) / inner;
-            rises[l] = 0.5 * q * turning - falls[l];
+            rises[l] = Math.max(rises[l], 0.5 * q * turning - falls[l]);
         }
+    }
+
+    /** Whether {@link #neededRises} is a slope as it is, not only its sign. */
+    boolean toScale() {
+        return staple.cases() == 1;
     }
 
     /** Growth of the width in one lane. */

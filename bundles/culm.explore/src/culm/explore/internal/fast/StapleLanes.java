@@ -25,8 +25,13 @@ abstract class StapleLanes {
     /** Sets {@link #quarter} and {@link #slope} only. */
     abstract void quarterAt(double[] z, int n);
 
-    /** Sets {@link #bounds} for the heights from z to the staple's top. */
-    abstract void bound(double[] z, int n);
+    /** How many slopes of the outside have to be looked at, each with bounds of its own. With more than one they are taken as 1, not as they are. */
+    int cases() {
+        return 1;
+    }
+
+    /** Sets {@link #bounds} for the heights from z to the staple's top. @param which one of {@link #cases} */
+    abstract void bound(double[] z, int which, int n);
 
     /** Proven bounds over a range of heights, with S(theta) the outside's length from the narrow axis to theta. */
     static final class Bounds {

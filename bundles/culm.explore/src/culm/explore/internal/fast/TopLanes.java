@@ -17,9 +17,9 @@ final class TopLanes {
     private final double[] still = new double[Columns.SIZE];
     private final double[] unused = new double[Columns.SIZE];
 
-    TopLanes(Columns columns) {
-        wide = columns.of("staple.topWide");
-        narrow = columns.of("staple.topNarrow");
+    TopLanes(Columns columns, String widePath, String narrowPath) {
+        wide = columns.of(widePath);
+        narrow = columns.of(narrowPath);
         boolean wound = columns.base().value(Inputs.CHECK_TURNS).isPresent() || columns.base().value(Inputs.CHECK_THREAD).isPresent()
                 || columns.base().value(Inputs.CHECK_LENGTH).isPresent();
         turns = wound ? columns.of(Inputs.CHECK_TURNS) : null;
