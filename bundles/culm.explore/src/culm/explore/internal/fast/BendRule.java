@@ -6,8 +6,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 /**
  * A collocation rule for theta from the blade's middle to the seam, 0 to pi/2. The nodes are Gauss-Legendre nodes in omega with
  * tan theta = kappa tan omega, kappa = sqrt(b/a): that moves the singularity of an ellipse's radius of curvature, tan theta = i b/a, and the pole
- * of d theta / d omega to the same distance from the interval, so that n nodes reach what n^2-fold plain halving does not.
- * <p>Stated error of the half-width needed, measured against 40 nodes (a/b up to 1.75, gouges of the trade): 1e-6 mm for 5 nodes, 2e-7 for 6,
+ * of d theta / d omega to the same distance from the interval, so that few nodes suffice.
+ * <p>Error of the half-width needed, measured against 40 nodes (a/b up to 1.75, gouges of the trade): 1e-6 mm for 5 nodes, 2e-7 for 6,
  * 2e-8 for 7, 1e-9 for 8; one more node divides it by 10 to 12 there and by 7 at a/b = 2.5.
  */
 final class BendRule {

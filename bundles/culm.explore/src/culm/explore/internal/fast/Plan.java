@@ -15,7 +15,7 @@ import culm.blank.Inputs;
  * @param oval      largest ratio of the axes for which the rule's stated error holds
  */
 record Plan(BendRule rule, double[] speeds, double turning, double curvature, double oval) {
-    /** Largest ratios of the axes, and the nodes that keep the half-width needed within 3e-9 mm up to there. */
+    /** Largest ratios of the axes, and the nodes that keep the half-width needed within 5e-9 mm up to there. */
     private static final double[] OVAL = {1.9, 2.4, EllipseLanes.MOST_OVAL};
     private static final int[] NODES = {8, 10, 12};
     private static final int BARE_ROUNDS = 14;
