@@ -11,6 +11,7 @@ import culm.cli.bench.LogCommand;
 import culm.cli.bench.TemplateCommand;
 import culm.cli.bench.WrongCommand;
 import culm.cli.explore.ExploreCommands;
+import culm.cli.history.HistoryCommand;
 import culm.cli.parameters.ParametersCommand;
 import culm.cli.plugins.PlugInBuild;
 import culm.cli.plugins.PlugInCommands;
@@ -48,6 +49,7 @@ public final class Commands {
 		all.add(new LearnCommand(extensions.profiles()));
 		all.add(new ParametersCommand(extensions.profiles()));
 		all.addAll(StudioCommands.all(extensions));
+		all.add(new HistoryCommand(extensions.profiles()));
 		all.addAll(PlugInCommands.all(extensions, build));
 		return new Commands(all);
 	}

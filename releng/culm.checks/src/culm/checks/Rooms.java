@@ -24,11 +24,12 @@ final class Rooms {
 		table.put("explore", Set.of("blank", "geometry"));
 		table.put("model", Set.of());
 		table.put("design", Set.of("model", "blank", "geometry"));
+		table.put("history", Set.of("design", "model", "geometry"));
 		table.put("extensions", Set.of("geometry", "blank"));
 		table.put("figures", Set.of("blank", "geometry"));
 		table.put("bench", Set.of("design", "model", "figures", "explore", "blank", "geometry"));
-		table.put("cli", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
-		table.put("workbench", Set.of("bench", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
+		table.put("cli", Set.of("bench", "history", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
+		table.put("workbench", Set.of("bench", "history", "extensions", "design", "model", "figures", "explore", "blank", "geometry"));
 		table.put("testkit", Set.of("geometry", "blank"));
 		return Collections.unmodifiableMap(table);
 	}

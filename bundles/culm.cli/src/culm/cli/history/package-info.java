@@ -1,0 +1,2 @@
+/** A studio's history on the command line. */
+package culm.cli.history;
