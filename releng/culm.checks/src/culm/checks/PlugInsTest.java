@@ -63,6 +63,20 @@ class PlugInsTest {
         assertTrue(Files.readString(design).contains("example.staple.stepped"));
     }
 
+    /** Without its plug-in a design is changed and changed back by the program: every byte of it is as it was. */
+    @Test
+    void withoutItsPlugInADesignIsSavedAsItWas() throws Exception {
+        String thread = "<thread id=\"%s\"><diameter value=\"0.41\"/></thread>";
+        Files.writeString(folder.resolve("drawer.parts"), "<parts format=\"1\" id=\"drawer\">" + thread.formatted("red") + thread.formatted("blue") + "</parts>");
+        String text = Files.readString(Tree.ROOT.resolve("examples/culm.example.plugin/example.reed"))
+                .replaceFirst("(?s)<thread id=\"ff\">.*?</thread>", "<thread link=\"drawer.parts#red\"/>");
+        Path design = Files.writeString(folder.resolve("example.reed"), text);
+        assertEquals(0, culm("replace", "drawer.parts#red", "drawer.parts#blue", "--write").code());
+        assertEquals(text.replace("#red", "#blue"), Files.readString(design));
+        assertEquals(0, culm("replace", "drawer.parts#blue", "drawer.parts#red", "--write").code());
+        assertEquals(text, Files.readString(design));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"shape", "rule"})
     void aNewOneIsMadeBuiltTestedAndInstalled(String kind) throws Exception {
