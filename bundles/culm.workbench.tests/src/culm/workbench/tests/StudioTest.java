@@ -1,19 +1,25 @@
 package culm.workbench.tests;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,8 +126,54 @@ abstract class StudioTest extends WorkbenchTest {
 		return ui(() -> session(editor).blank().orElseThrow().blank().value(path).getAsDouble());
 	}
 
+	/** Begins a command that opens a dialog, and waits for the dialog. */
+	final Shell dialog(String command, String title) throws Exception {
+		display().asyncExec(() -> {
+			try {
+				window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(command, null);
+			} catch (org.eclipse.core.commands.common.CommandException e) {
+				throw new IllegalStateException(command, e);
+			}
+		});
+		return shell(title);
+	}
+
+	/** Waits for a dialog. */
+	final Shell shell(String title) throws Exception {
+		until("the dialog " + title + " is open", () -> visible(title).isPresent());
+		return ui(() -> visible(title).orElseThrow());
+	}
+
+	private Optional<Shell> visible(String title) {
+		return Stream.of(display().getShells()).filter(s -> s.getText().equals(title) && s.isVisible()).findFirst();
+	}
+
+	/** Types into a field of a dialog. */
+	final void fill(Shell dialog, String asked, String text) throws Exception {
+		ui(() -> find(dialog, Text.class).stream().filter(t -> asked.equals(t.getData("culm.ask"))).findFirst()
+				.orElseThrow(() -> new AssertionError("nothing asks for " + asked)).setText(text));
+	}
+
+	/** Presses a button of a dialog, or chooses a radio button. */
+	final void press(Shell dialog, String words) throws Exception {
+		ui(() -> {
+			List<Button> group = find(dialog, Button.class);
+			Button button = group.stream().filter(b -> b.getText().replace("&", "").equals(words)).findFirst()
+					.orElseThrow(() -> new AssertionError("no button " + words));
+			assertTrue(button.isEnabled(), words + " can be pressed");
+			if ((button.getStyle() & SWT.RADIO) != 0) {
+				group.stream().filter(b -> b.getParent() == button.getParent() && (b.getStyle() & SWT.RADIO) != 0).forEach(b -> b.setSelection(b == button));
+			}
+			// Not from here: what it does may open a dialog of its own.
+			display().asyncExec(() -> button.notifyListeners(SWT.Selection, new Event()));
+		});
+		ui(() -> { }); // comes after it
+	}
+
 	/** Runs a command of the menus. */
 	final void command(String id) throws Exception {
+		ui(() -> window().getShell().forceActive());
+		until(id + " can be chosen", () -> window().getService(org.eclipse.ui.commands.ICommandService.class).getCommand(id).isEnabled());
 		ui(() -> window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(id, null));
 	}
 

@@ -34,6 +34,7 @@ final class StartPage extends WizardPage {
 	private Button parts;
 	private Combo which;
 	private Button turns;
+	private boolean named;
 
 	StartPage(Workshop workshop) {
 		super("start");
@@ -51,6 +52,7 @@ final class StartPage extends WizardPage {
 		new Label(area, SWT.NONE).setText("name");
 		name = new Text(area, SWT.BORDER);
 		name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+		name.setData("culm.ask", "name");
 		name.addListener(SWT.Modify, e -> check());
 		blank = radio(area, "a blank that works");
 		which = new Combo(area, SWT.READ_ONLY);
@@ -70,7 +72,6 @@ final class StartPage extends WizardPage {
 		blank.setEnabled(!designs.isEmpty());
 		setControl(area);
 		check();
-		setErrorMessage(null);
 	}
 
 	private Button radio(Composite area, String words) {
@@ -84,7 +85,8 @@ final class StartPage extends WizardPage {
 	private void check() {
 		which.setEnabled(from() == From.BLANK);
 		turns.setEnabled(from() == From.BLANK);
-		setErrorMessage(name.getText().isBlank() ? "A name is needed." : null);
+		named |= !name.getText().isBlank();
+		setErrorMessage(named && name.getText().isBlank() ? "A name is needed." : null);
 		setPageComplete(!name.getText().isBlank());
 		getContainer().updateButtons();
 	}

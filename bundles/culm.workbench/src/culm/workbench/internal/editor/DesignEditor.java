@@ -21,6 +21,7 @@ import culm.blank.rules.Fix;
 import culm.design.DesignedBlank;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.changes.ChangesPage;
 import culm.workbench.internal.export.ExportDialog;
 import culm.workbench.internal.export.FigureClipboard;
 import culm.workbench.internal.export.FigurePrinter;
@@ -181,6 +182,11 @@ public final class DesignEditor extends EditorPart {
 	/** {@return the form} */
 	public ParameterForm form() {
 		return body.form();
+	}
+
+	/** {@return the page of what changes if} */
+	public ChangesPage changes() {
+		return body.changes();
 	}
 
 	/** {@return the height the drawings point at} */

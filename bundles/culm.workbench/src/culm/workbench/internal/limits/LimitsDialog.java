@@ -78,8 +78,9 @@ public final class LimitsDialog extends TitleAreaDialog {
 		AskRow row = new AskRow(area, described.label(), described, form, value, this::check);
 		rows.put(id, row);
 		Button standard = new Button(area, SWT.PUSH);
-		standard.setText("default " + form.text(described.standard()));
-		standard.addListener(SWT.Selection, e -> row.control().setText(form.text(described.standard())));
+		String usual = described.optional() ? "" : form.text(described.standard());
+		standard.setText("default " + (usual.isEmpty() ? "none" : usual));
+		standard.addListener(SWT.Selection, e -> row.control().setText(usual));
 	}
 
 	private void check() {
@@ -103,7 +104,9 @@ public final class LimitsDialog extends TitleAreaDialog {
 		if (fewest > wanted || wanted > most) {
 			return Optional.of("The turns wanted are not between the fewest and the most.");
 		}
-		return rows.get(Limits.TIE_SHORTEST).value().get() > rows.get(Limits.TIE_LONGEST).value().get()
+		Optional<Double> shortest = rows.get(Limits.TIE_SHORTEST).value();
+		Optional<Double> longest = rows.get(Limits.TIE_LONGEST).value();
+		return shortest.isPresent() && longest.isPresent() && shortest.get() > longest.get()
 				? Optional.of("The shortest tie is longer than the longest.") : Optional.empty();
 	}
 
@@ -111,9 +114,9 @@ public final class LimitsDialog extends TitleAreaDialog {
 	protected void okPressed() {
 		Limits limits = Limits.STANDARD;
 		for (Map.Entry<String, AskRow> row : rows.entrySet()) {
-			double value = row.getValue().value().get();
-			if (value != Limits.all().get(row.getKey()).standard()) {
-				limits = limits.with(row.getKey(), value);
+			Optional<Double> value = row.getValue().value();
+			if (value.isPresent() && value.get() != Limits.all().get(row.getKey()).standard()) {
+				limits = limits.with(row.getKey(), value.get());
 			}
 		}
 		try {
