@@ -5,17 +5,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import culm.blank.Blank;
-import culm.blank.BlankBuilder;
 import culm.blank.ClosingFinder;
 import culm.blank.Closing;
 import culm.blank.Inputs;
-import culm.blank.Profile;
 import culm.blank.Seam;
+import culm.blank.Widened;
 import culm.blank.rules.Say;
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Roots;
-import culm.geometry.profile.Table;
-import culm.geometry.shape.WiderShape;
 
 /**
  * How much wider or narrower the cane would have to be shaped, the same all along, for the sides to close at a height.
@@ -30,17 +27,7 @@ public record WidthChange(OptionalDouble change, Optional<Bound> no) {
 
     /** The blank with every width changed by a length, mm. */
     public static Blank widened(Blank blank, double added) {
-        BlankBuilder edit = blank.edit().shape(new Profile<>(new WiderShape(blank.shape().type(), added), blank.shape().values()));
-        blank.insideWidths().ifPresent(rows -> edit.insideWidths(widened(rows, added)));
-        return edit.build();
-    }
-
-    private static Table widened(Table rows, double added) {
-        Table wider = rows;
-        for (int i = 0; i < rows.rows(); i++) {
-            wider = wider.with(i, 1, rows.cell(i, 1) + added);
-        }
-        return wider;
+        return Widened.of(blank, Widened.by(blank) + added);
     }
 
     /** The change with which the sides of a blank (the worse side of a crooked one) close at a height, mm. */
