@@ -152,7 +152,8 @@ public final class SafeFile {
 	}
 
 	private static boolean isPosix(Path path) throws IOException {
-		return Files.getFileStore(path).supportsFileAttributeView("posix");
+		// Asking the file store would need the mount table, which a changed root does not show.
+		return path.getFileSystem().supportedFileAttributeViews().contains("posix");
 	}
 
 	private static void move(Path from, Path to) throws IOException {
