@@ -5,27 +5,27 @@ import java.util.List;
 /** One word of the command line, as {@code report} in {@code culm report FILE}. */
 public interface Command {
 
-	/** The word. */
-	String name();
+    /** The word. */
+    String name();
 
-	/** What follows the word, as {@code FILE [--json]}. */
-	String arguments();
+    /** What follows the word, as {@code FILE [--json]}. */
+    String arguments();
 
-	/** What it does, in one line. */
-	String summary();
+    /** What it does, in one line. */
+    String summary();
 
-	/** More for its {@code --help}: what the options and the output mean; may be empty, ends with a line break otherwise. */
-	default String help() {
-		return "";
-	}
+    /** More for its {@code --help}: what the options and the output mean; may be empty, ends with a line break otherwise. */
+    default String help() {
+        return "";
+    }
 
-	/**
-	 * Does it.
-	 *
-	 * @param arguments what followed the word
-	 * @param terminal  where to read and print
-	 * @return one of {@link ExitCode}
-	 * @throws CommandException if it cannot be done as given
-	 */
-	int run(List<String> arguments, Terminal terminal) throws CommandException;
+    /**
+     * Does it.
+     *
+     * @param arguments what followed the word
+     * @param terminal  where to read and print
+     * @return one of {@link ExitCode}
+     * @throws CommandException if it cannot be done as given
+     */
+    int run(List<String> arguments, Terminal terminal) throws CommandException;
 }

@@ -18,31 +18,31 @@ import java.nio.file.Path;
  */
 public record Terminal(PrintStream out, PrintStream err, Path folder) {
 
-	/** The terminal of this process; both streams are UTF-8, whatever the locale. */
-	public static Terminal ofProcess() {
-		return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err), Path.of("").toAbsolutePath());
-	}
+    /** The terminal of this process; both streams are UTF-8, whatever the locale. */
+    public static Terminal ofProcess() {
+        return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err), Path.of("").toAbsolutePath());
+    }
 
-	/**
-	 * The absolute path of a file named on the command line.
-	 *
-	 * @throws CommandException if the name can be no file's
-	 */
-	public Path file(String name) throws CommandException {
-		try {
-			return folder.resolve(name).normalize();
-		} catch (InvalidPathException e) {
-			throw CommandException.usage("no file can be called '" + name + "': " + e.getReason());
-		}
-	}
+    /**
+     * The absolute path of a file named on the command line.
+     *
+     * @throws CommandException if the name can be no file's
+     */
+    public Path file(String name) throws CommandException {
+        try {
+            return folder.resolve(name).normalize();
+        } catch (InvalidPathException e) {
+            throw CommandException.usage("no file can be called '" + name + "': " + e.getReason());
+        }
+    }
 
-	/** Writes out what is still held back. */
-	public void flush() {
-		out.flush();
-		err.flush();
-	}
+    /** Writes out what is still held back. */
+    public void flush() {
+        out.flush();
+        err.flush();
+    }
 
-	private static PrintStream stream(FileDescriptor descriptor) {
-		return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor), 8192), false, StandardCharsets.UTF_8);
-	}
+    private static PrintStream stream(FileDescriptor descriptor) {
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor), 8192), false, StandardCharsets.UTF_8);
+    }
 }

@@ -31,20 +31,20 @@ import culm.geometry.staple.StraightSidedOval;
 @Fork(1)
 public class AssessBenchmark {
 
-	private double tie = 72;
+    private double tie = 72;
 
-	/** Builds a blank that is tied a little differently each time. */
-	@Benchmark
-	public Blank build() {
-		tie = tie < 73 ? tie + 0.001 : 72;
-		return new BlankBuilder(Profile.standard(new StraightSidedOval()), Profile.standard(new MiddleAndSide()), Profile.standard(new MeasuredShape()))
-				.set(Inputs.STAPLE_LENGTH, 47).set(Inputs.WALL, 0.25).set(Inputs.TUBE, 10.5).set(Inputs.FOLDED_LENGTH, 37).set(Inputs.TIE_LENGTH, tie)
-				.set(Inputs.WRAP_TOP, 46.5).set(Inputs.CORK_TOP, 25).set(Inputs.THREAD_DIAMETER, 0.41).set(Inputs.THREAD_PITCH, 0.41).build();
-	}
+    /** Builds a blank that is tied a little differently each time. */
+    @Benchmark
+    public Blank build() {
+        tie = tie < 73 ? tie + 0.001 : 72;
+        return new BlankBuilder(Profile.standard(new StraightSidedOval()), Profile.standard(new MiddleAndSide()), Profile.standard(new MeasuredShape()))
+                .set(Inputs.STAPLE_LENGTH, 47).set(Inputs.WALL, 0.25).set(Inputs.TUBE, 10.5).set(Inputs.FOLDED_LENGTH, 37).set(Inputs.TIE_LENGTH, tie)
+                .set(Inputs.WRAP_TOP, 46.5).set(Inputs.CORK_TOP, 25).set(Inputs.THREAD_DIAMETER, 0.41).set(Inputs.THREAD_PITCH, 0.41).build();
+    }
 
-	/** Builds it, and computes every number of its assessment. */
-	@Benchmark
-	public Assessment assess() {
-		return Assessor.assess(build());
-	}
+    /** Builds it, and computes every number of its assessment. */
+    @Benchmark
+    public Assessment assess() {
+        return Assessor.assess(build());
+    }
 }

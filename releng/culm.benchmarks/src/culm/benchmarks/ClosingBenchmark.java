@@ -40,55 +40,55 @@ import culm.geometry.staple.StraightSidedOval;
 @Fork(1)
 public class ClosingBenchmark {
 
-	/** Kind of gouge. */
-	@Param({"concentric", "middleAndSide", "measured"})
-	public String gouge;
+    /** Kind of gouge. */
+    @Param({"concentric", "middleAndSide", "measured"})
+    public String gouge;
 
-	private Blank blank;
-	private Seam seam;
-	private double moved;
+    private Blank blank;
+    private Seam seam;
+    private double moved;
 
-	/** Builds the blank. */
-	@Setup
-	public void build() {
-		GougeType type = switch (gouge) {
-			case "concentric" -> new Concentric();
-			case "measured" -> new MeasuredGouge();
-			default -> new MiddleAndSide();
-		};
-		blank = new BlankBuilder(Profile.standard(new StraightSidedOval()), Profile.standard(type), Profile.standard(new MeasuredShape())).build();
-		seam = new Seam(blank);
-	}
+    /** Builds the blank. */
+    @Setup
+    public void build() {
+        GougeType type = switch (gouge) {
+            case "concentric" -> new Concentric();
+            case "measured" -> new MeasuredGouge();
+            default -> new MiddleAndSide();
+        };
+        blank = new BlankBuilder(Profile.standard(new StraightSidedOval()), Profile.standard(type), Profile.standard(new MeasuredShape())).build();
+        seam = new Seam(blank);
+    }
 
-	private double next() {
-		moved = moved < 1 ? moved + 0.001 : 0;
-		return moved;
-	}
+    private double next() {
+        moved = moved < 1 ? moved + 0.001 : 0;
+        return moved;
+    }
 
-	/** The outside and the bore at one height: perimeter and area of both. */
-	@Benchmark
-	public double section() {
-		double z = 45 + next();
-		Section outside = seam.parts().staple().outside(z);
-		Section bore = seam.parts().staple().bore(z);
-		return outside.perimeter() + outside.area() + bore.perimeter() + bore.area();
-	}
+    /** The outside and the bore at one height: perimeter and area of both. */
+    @Benchmark
+    public double section() {
+        double z = 45 + next();
+        Section outside = seam.parts().staple().outside(z);
+        Section bore = seam.parts().staple().bore(z);
+        return outside.perimeter() + outside.area() + bore.perimeter() + bore.area();
+    }
 
-	/** How far the sides are open at one height. */
-	@Benchmark
-	public double open() {
-		return seam.open(45 + next());
-	}
+    /** How far the sides are open at one height. */
+    @Benchmark
+    public double open() {
+        return seam.open(45 + next());
+    }
 
-	/** Where the sides close, by the reference path. */
-	@Benchmark
-	public Closing closing() {
-		return ClosingFinder.find(blank.with(Inputs.TIE_LENGTH, 72 + next()));
-	}
+    /** Where the sides close, by the reference path. */
+    @Benchmark
+    public Closing closing() {
+        return ClosingFinder.find(blank.with(Inputs.TIE_LENGTH, 72 + next()));
+    }
 
-	/** Every number of the blank, its give or take included. */
-	@Benchmark
-	public Assessment assessment() {
-		return Assessor.assess(blank.with(Inputs.TIE_LENGTH, 72 + next()));
-	}
+    /** Every number of the blank, its give or take included. */
+    @Benchmark
+    public Assessment assessment() {
+        return Assessor.assess(blank.with(Inputs.TIE_LENGTH, 72 + next()));
+    }
 }

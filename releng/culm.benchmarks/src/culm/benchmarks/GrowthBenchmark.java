@@ -24,41 +24,41 @@ import culm.explore.Watcher;
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class GrowthBenchmark {
-	private static final int USUAL = 200_000;
+    private static final int USUAL = 200_000;
 
-	/** Blanks. */
-	@State(Scope.Benchmark)
-	public static class Blanks {
-		@Param({"50000", "200000", "800000"})
-		public int blanks;
-	}
+    /** Blanks. */
+    @State(Scope.Benchmark)
+    public static class Blanks {
+        @Param({"50000", "200000", "800000"})
+        public int blanks;
+    }
 
-	/** Varied inputs. */
-	@State(Scope.Benchmark)
-	public static class Varying {
-		@Param({"1", "3", "6", "9"})
-		public int inputs;
-	}
+    /** Varied inputs. */
+    @State(Scope.Benchmark)
+    public static class Varying {
+        @Param({"1", "3", "6", "9"})
+        public int inputs;
+    }
 
-	/** Rows of the shape. */
-	@State(Scope.Benchmark)
-	public static class Rows {
-		@Param({"8", "16", "32", "64"})
-		public int rows;
-	}
+    /** Rows of the shape. */
+    @State(Scope.Benchmark)
+    public static class Rows {
+        @Param({"8", "16", "32", "64"})
+        public int rows;
+    }
 
-	@Benchmark
-	public ToleranceResult blanks(Blanks p) {
-		return ToleranceRun.run(Nine.study(Nine.blank(), 9, false), p.blanks, 1, 2, Watcher.none());
-	}
+    @Benchmark
+    public ToleranceResult blanks(Blanks p) {
+        return ToleranceRun.run(Nine.study(Nine.blank(), 9, false), p.blanks, 1, 2, Watcher.none());
+    }
 
-	@Benchmark
-	public ToleranceResult inputs(Varying p) {
-		return ToleranceRun.run(Nine.study(Nine.blank(), p.inputs, false), USUAL, 1, 2, Watcher.none());
-	}
+    @Benchmark
+    public ToleranceResult inputs(Varying p) {
+        return ToleranceRun.run(Nine.study(Nine.blank(), p.inputs, false), USUAL, 1, 2, Watcher.none());
+    }
 
-	@Benchmark
-	public ToleranceResult rows(Rows p) {
-		return ToleranceRun.run(Nine.study(Nine.rows(p.rows), 9, false), USUAL, 1, 2, Watcher.none());
-	}
+    @Benchmark
+    public ToleranceResult rows(Rows p) {
+        return ToleranceRun.run(Nine.study(Nine.rows(p.rows), 9, false), USUAL, 1, 2, Watcher.none());
+    }
 }

@@ -31,34 +31,34 @@ import culm.explore.Watcher;
 @Measurement(iterations = 5, time = 3)
 @Fork(1)
 public class ToleranceBenchmark {
-	private static final int BLANKS = 500_000;
-	private final Study uniform = Nine.study(Nine.blank(), 9, false);
-	private final Study normal = Nine.study(Nine.blank(), 9, true);
-	private final Blank base = Nine.blank();
-	private long seed;
+    private static final int BLANKS = 500_000;
+    private final Study uniform = Nine.study(Nine.blank(), 9, false);
+    private final Study normal = Nine.study(Nine.blank(), 9, true);
+    private final Blank base = Nine.blank();
+    private long seed;
 
-	@Benchmark
-	@OperationsPerInvocation(BLANKS)
-	public ToleranceResult uniform() {
-		return ToleranceRun.run(uniform, BLANKS, seed++, 2, Watcher.none());
-	}
+    @Benchmark
+    @OperationsPerInvocation(BLANKS)
+    public ToleranceResult uniform() {
+        return ToleranceRun.run(uniform, BLANKS, seed++, 2, Watcher.none());
+    }
 
-	@Benchmark
-	@OperationsPerInvocation(BLANKS)
-	public ToleranceResult normal() {
-		return ToleranceRun.run(normal, BLANKS, seed++, 2, Watcher.none());
-	}
+    @Benchmark
+    @OperationsPerInvocation(BLANKS)
+    public ToleranceResult normal() {
+        return ToleranceRun.run(normal, BLANKS, seed++, 2, Watcher.none());
+    }
 
-	@Benchmark
-	@OperationsPerInvocation(BLANKS)
-	public ToleranceResult uniformOneThread() {
-		return ToleranceRun.run(uniform, BLANKS, seed++, 1, Watcher.none());
-	}
+    @Benchmark
+    @OperationsPerInvocation(BLANKS)
+    public ToleranceResult uniformOneThread() {
+        return ToleranceRun.run(uniform, BLANKS, seed++, 1, Watcher.none());
+    }
 
-	/** The reference path, a little other tie each time. */
-	@Benchmark
-	@Threads(2)
-	public Closing reference() {
-		return ClosingFinder.find(base.with(Inputs.TIE_LENGTH, 72 + 1e-4 * (System.nanoTime() % 1000)));
-	}
+    /** The reference path, a little other tie each time. */
+    @Benchmark
+    @Threads(2)
+    public Closing reference() {
+        return ClosingFinder.find(base.with(Inputs.TIE_LENGTH, 72 + 1e-4 * (System.nanoTime() % 1000)));
+    }
 }

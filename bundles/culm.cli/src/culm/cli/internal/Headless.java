@@ -16,27 +16,27 @@ import culm.extensions.Extensions;
 /** The command line as an application of the product: {@code -application culm.cli.app}. */
 public final class Headless implements IApplication {
 
-	@Override
-	public Object start(IApplicationContext context) {
-		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-		Terminal terminal = Terminal.ofProcess();
-		int code = Commands.shipped(Extensions.start(), new PlugInBuild(home(), plugIns())).run(List.of(arguments), terminal);
-		terminal.flush();
-		return code;
-	}
+    @Override
+    public Object start(IApplicationContext context) {
+        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        Terminal terminal = Terminal.ofProcess();
+        int code = Commands.shipped(Extensions.start(), new PlugInBuild(home(), plugIns())).run(List.of(arguments), terminal);
+        terminal.flush();
+        return code;
+    }
 
-	/** The program's folder. */
-	private static Path home() {
-		return Path.of(URI.create(Platform.getInstallLocation().getURL().toString().replace(" ", "%20")));
-	}
+    /** The program's folder. */
+    private static Path home() {
+        return Path.of(URI.create(Platform.getInstallLocation().getURL().toString().replace(" ", "%20")));
+    }
 
-	private static Path plugIns() {
-		String folder = System.getProperty(Extensions.FOLDER, "");
-		return folder.isBlank() ? home().resolve("plug-ins") : Path.of(folder).toAbsolutePath();
-	}
+    private static Path plugIns() {
+        String folder = System.getProperty(Extensions.FOLDER, "");
+        return folder.isBlank() ? home().resolve("plug-ins") : Path.of(folder).toAbsolutePath();
+    }
 
-	@Override
-	public void stop() {
-		// A command runs on the thread that called start, and ends with it.
-	}
+    @Override
+    public void stop() {
+        // A command runs on the thread that called start, and ends with it.
+    }
 }

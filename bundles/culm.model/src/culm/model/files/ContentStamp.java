@@ -10,17 +10,17 @@ import java.util.HexFormat;
  * @param digest SHA-256 of the content, in hex
  */
 public record ContentStamp(String digest) {
-	/**
-	 * The stamp of a content.
-	 *
-	 * @param content all bytes of a file
-	 * @return its stamp
-	 */
-	public static ContentStamp of(byte[] content) {
-		try {
-			return new ContentStamp(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content)));
-		} catch (NoSuchAlgorithmException e) {
-			throw new IllegalStateException("every Java has SHA-256", e);
-		}
-	}
+    /**
+     * The stamp of a content.
+     *
+     * @param content all bytes of a file
+     * @return its stamp
+     */
+    public static ContentStamp of(byte[] content) {
+        try {
+            return new ContentStamp(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
 }

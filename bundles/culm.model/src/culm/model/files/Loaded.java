@@ -15,5 +15,5 @@ import java.util.Optional;
  * @param <D> the sort of document
  */
 public record Loaded<D extends Document>(D document, String file, int format, ContentStamp stamp,
-		Optional<FileProblem> readOnly) {
+        Optional<FileProblem> readOnly) {
 }

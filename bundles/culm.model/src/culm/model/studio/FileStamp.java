@@ -8,11 +8,11 @@ import java.nio.file.attribute.FileTime;
 
 /** Tells cheaply whether a file may have changed: its size and the time it was last written. */
 record FileStamp(long size, FileTime written) {
-	static FileStamp of(Path file) throws IOException {
-		return of(Files.readAttributes(file, BasicFileAttributes.class));
-	}
+    static FileStamp of(Path file) throws IOException {
+        return of(Files.readAttributes(file, BasicFileAttributes.class));
+    }
 
-	static FileStamp of(BasicFileAttributes attributes) {
-		return new FileStamp(attributes.size(), attributes.lastModifiedTime());
-	}
+    static FileStamp of(BasicFileAttributes attributes) {
+        return new FileStamp(attributes.size(), attributes.lastModifiedTime());
+    }
 }

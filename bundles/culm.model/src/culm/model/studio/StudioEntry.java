@@ -17,21 +17,21 @@ import java.util.Optional;
  * @param problem why it could not be read, or empty
  */
 public record StudioEntry(Path file, String shown, FileKind kind, String id, String name, List<PartEntry> parts,
-		Optional<FileProblem> problem) {
-	/**
-	 * A part in a file.
-	 *
-	 * @param kind "staple", "gouge", "shape" or "thread"
-	 * @param id its id, or empty
-	 * @param name its name, or empty
-	 * @param link where it is linked to, as it stands in the file, or empty
-	 * @param line the line it stands on
-	 */
-	public record PartEntry(String kind, String id, String name, String link, int line) {
-	}
+        Optional<FileProblem> problem) {
+    /**
+     * A part in a file.
+     *
+     * @param kind "staple", "gouge", "shape" or "thread"
+     * @param id its id, or empty
+     * @param name its name, or empty
+     * @param link where it is linked to, as it stands in the file, or empty
+     * @param line the line it stands on
+     */
+    public record PartEntry(String kind, String id, String name, String link, int line) {
+    }
 
-	/** {@return the name if there is one, otherwise the file's} */
-	public String title() {
-		return name.isEmpty() ? shown : name;
-	}
+    /** {@return the name if there is one, otherwise the file's} */
+    public String title() {
+        return name.isEmpty() ? shown : name;
+    }
 }

@@ -10,78 +10,78 @@ import java.util.OptionalDouble;
  * column without a number is simply not in it.
  */
 public final class Cells {
-	/** A row without numbers. */
-	public static final Cells NONE = new Cells(Map.of());
+    /** A row without numbers. */
+    public static final Cells NONE = new Cells(Map.of());
 
-	private final Map<String, Double> values;
+    private final Map<String, Double> values;
 
-	private Cells(Map<String, Double> values) {
-		this.values = values;
-	}
+    private Cells(Map<String, Double> values) {
+        this.values = values;
+    }
 
-	/**
-	 * A row of the given numbers.
-	 *
-	 * @param values numbers by column; copied, its order is kept
-	 * @return the row
-	 */
-	public static Cells of(Map<String, Double> values) {
-		return new Cells(Collections.unmodifiableMap(new LinkedHashMap<>(values)));
-	}
+    /**
+     * A row of the given numbers.
+     *
+     * @param values numbers by column; copied, its order is kept
+     * @return the row
+     */
+    public static Cells of(Map<String, Double> values) {
+        return new Cells(Collections.unmodifiableMap(new LinkedHashMap<>(values)));
+    }
 
-	/**
-	 * This row with one number set; a new column comes last.
-	 *
-	 * @param column its name
-	 * @param value its number
-	 * @return the new row
-	 */
-	public Cells with(String column, double value) {
-		var copy = new LinkedHashMap<>(values);
-		copy.put(column, value);
-		return new Cells(Collections.unmodifiableMap(copy));
-	}
+    /**
+     * This row with one number set; a new column comes last.
+     *
+     * @param column its name
+     * @param value its number
+     * @return the new row
+     */
+    public Cells with(String column, double value) {
+        var copy = new LinkedHashMap<>(values);
+        copy.put(column, value);
+        return new Cells(Collections.unmodifiableMap(copy));
+    }
 
-	/**
-	 * This row without one number.
-	 *
-	 * @param column its name
-	 * @return the new row
-	 */
-	public Cells without(String column) {
-		var copy = new LinkedHashMap<>(values);
-		copy.remove(column);
-		return new Cells(Collections.unmodifiableMap(copy));
-	}
+    /**
+     * This row without one number.
+     *
+     * @param column its name
+     * @return the new row
+     */
+    public Cells without(String column) {
+        var copy = new LinkedHashMap<>(values);
+        copy.remove(column);
+        return new Cells(Collections.unmodifiableMap(copy));
+    }
 
-	/**
-	 * The number in a column.
-	 *
-	 * @param column its name
-	 * @return the number, or empty when this row has none there
-	 */
-	public OptionalDouble get(String column) {
-		Double value = values.get(column);
-		return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
-	}
+    /**
+     * The number in a column.
+     *
+     * @param column its name
+     * @return the number, or empty when this row has none there
+     */
+    public OptionalDouble get(String column) {
+        Double value = values.get(column);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
 
-	/** {@return all numbers by column, in order, unmodifiable} */
-	public Map<String, Double> asMap() {
-		return values;
-	}
+    /** {@return all numbers by column, in order, unmodifiable} */
+    public Map<String, Double> asMap() {
+        return values;
+    }
 
-	@Override
-	public boolean equals(Object other) {
-		return other instanceof Cells cells && values.equals(cells.values);
-	}
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Cells cells && values.equals(cells.values);
+    }
 
-	@Override
-	public int hashCode() {
-		return values.hashCode();
-	}
+    @Override
+    public int hashCode() {
+        return values.hashCode();
+    }
 
-	@Override
-	public String toString() {
-		return values.toString();
-	}
+    @Override
+    public String toString() {
+        return values.toString();
+    }
 }

@@ -18,85 +18,85 @@ import culm.workbench.internal.editor.DesignEditor;
 /** The assistant for a new design, and a fit to a blank that works, from end to end. */
 class AssistantTest extends StudioTest {
 
-	@BeforeEach
-	void openStudio() throws Exception {
-		ui(() -> Workshop.of(workbench()).studio().open(folder));
-		until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent());
-	}
+    @BeforeEach
+    void openStudio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent());
+    }
 
-	private DesignEditor active() throws Exception {
-		until("the new design is open", () -> page().getActiveEditor() instanceof DesignEditor);
-		DesignEditor editor = ui(() -> (DesignEditor) page().getActiveEditor());
-		shown(editor);
-		return editor;
-	}
+    private DesignEditor active() throws Exception {
+        until("the new design is open", () -> page().getActiveEditor() instanceof DesignEditor);
+        DesignEditor editor = ui(() -> (DesignEditor) page().getActiveEditor());
+        shown(editor);
+        return editor;
+    }
 
-	@Test
-	void fromACaliperAndAMandrel() throws Exception {
-		Shell dialog = dialog("culm.studio.newDesign", "New design");
-		fill(dialog, "name", "Class blank 7");
-		press(dialog, "a caliper and a mandrel alone");
-		keepPicture("new-design");
-		press(dialog, "Next >");
-		fill(dialog, Inputs.STAPLE_LENGTH, "46,1");
-		fill(dialog, "staple.topWide", "3.42");
-		fill(dialog, Inputs.TIE_LENGTH, "71");
-		keepPicture("new-design-caliper");
-		press(dialog, "Finish");
-		DesignEditor editor = active();
-		Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());
-		assertEquals(46.1, blank.number(Inputs.STAPLE_LENGTH), 1e-9);
-		assertTrue(blank.tolerance(Inputs.STAPLE_LENGTH).measured());
-		assertEquals(71, blank.number(Inputs.TIE_LENGTH), 1e-9);
-		assertFalse(blank.tolerance("staple.topNarrow").measured(), "what was not measured is assumed");
-		assertTrue(ui(() -> session(editor).shown().assessment().orElseThrow().sidesCloseAt().isPresent()));
-		assertTrue(Files.exists(folder.resolve("class-blank-7.reed")));
+    @Test
+    void fromACaliperAndAMandrel() throws Exception {
+        Shell dialog = dialog("culm.studio.newDesign", "New design");
+        fill(dialog, "name", "Class blank 7");
+        press(dialog, "a caliper and a mandrel alone");
+        keepPicture("new-design");
+        press(dialog, "Next >");
+        fill(dialog, Inputs.STAPLE_LENGTH, "46,1");
+        fill(dialog, "staple.topWide", "3.42");
+        fill(dialog, Inputs.TIE_LENGTH, "71");
+        keepPicture("new-design-caliper");
+        press(dialog, "Finish");
+        DesignEditor editor = active();
+        Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());
+        assertEquals(46.1, blank.number(Inputs.STAPLE_LENGTH), 1e-9);
+        assertTrue(blank.tolerance(Inputs.STAPLE_LENGTH).measured());
+        assertEquals(71, blank.number(Inputs.TIE_LENGTH), 1e-9);
+        assertFalse(blank.tolerance("staple.topNarrow").measured(), "what was not measured is assumed");
+        assertTrue(ui(() -> session(editor).shown().assessment().orElseThrow().sidesCloseAt().isPresent()));
+        assertTrue(Files.exists(folder.resolve("class-blank-7.reed")));
 
-		ui(() -> Workshop.of(workbench()).studio().steps().undo());
-		assertFalse(Files.exists(folder.resolve("class-blank-7.reed")), "a new file can be taken back");
-	}
+        ui(() -> Workshop.of(workbench()).studio().steps().undo());
+        assertFalse(Files.exists(folder.resolve("class-blank-7.reed")), "a new file can be taken back");
+    }
 
-	@Test
-	void fromPartsOfTheStudio() throws Exception {
-		Shell dialog = dialog("culm.studio.newDesign", "New design");
-		fill(dialog, "name", "Of parts");
-		press(dialog, "parts of the studio");
-		press(dialog, "Next >");
-		keepPicture("new-design-parts");
-		press(dialog, "Finish");
-		DesignEditor editor = active();
-		assertTrue(ui(() -> session(editor).copiesLinkedPart(Inputs.STAPLE_LENGTH)), "the staple is linked");
-		Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());
-		assertEquals(blank.number(Inputs.STAPLE_LENGTH) + 25, blank.number(Inputs.TIE_LENGTH), 1e-9);
-		assertFalse(blank.tolerance(Inputs.TIE_LENGTH).measured());
-	}
+    @Test
+    void fromPartsOfTheStudio() throws Exception {
+        Shell dialog = dialog("culm.studio.newDesign", "New design");
+        fill(dialog, "name", "Of parts");
+        press(dialog, "parts of the studio");
+        press(dialog, "Next >");
+        keepPicture("new-design-parts");
+        press(dialog, "Finish");
+        DesignEditor editor = active();
+        assertTrue(ui(() -> session(editor).copiesLinkedPart(Inputs.STAPLE_LENGTH)), "the staple is linked");
+        Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());
+        assertEquals(blank.number(Inputs.STAPLE_LENGTH) + 25, blank.number(Inputs.TIE_LENGTH), 1e-9);
+        assertFalse(blank.tolerance(Inputs.TIE_LENGTH).measured());
+    }
 
-	@Test
-	void fromABlankThatWorksWithTheTurnsThatWereLeft() throws Exception {
-		Shell dialog = dialog("culm.studio.newDesign", "New design");
-		fill(dialog, "name", "Like twelve");
-		ui(() -> find(dialog, org.eclipse.swt.widgets.Combo.class).get(0).setText("Harbour Row, trial 12"));
-		ui(() -> find(dialog, org.eclipse.swt.widgets.Button.class).stream().filter(b -> b.getText().startsWith("then tell")).findFirst().orElseThrow().setSelection(true));
-		press(dialog, "Finish");
-		Shell fit = shell("Start from a blank that works");
-		fill(fit, "turnsSeen", "1,5");
-		settle();
-		keepPicture("fit");
-		double before = ui(() -> session((DesignEditor) page().getActiveEditor()).shown().assessment().orElseThrow().turnsBand().orElseThrow().half());
-		press(fit, "Use this fit");
-		DesignEditor editor = active();
-		until("the fit is used", () -> session(editor).shown().assessment().orElseThrow().fitted());
-		assertEquals(1.5, ui(() -> session(editor).shown().assessment().orElseThrow().turnsLeft().getAsDouble()), 1e-6);
-		assertTrue(ui(() -> session(editor).shown().assessment().orElseThrow().turnsBand().orElseThrow().half()) < before);
+    @Test
+    void fromABlankThatWorksWithTheTurnsThatWereLeft() throws Exception {
+        Shell dialog = dialog("culm.studio.newDesign", "New design");
+        fill(dialog, "name", "Like twelve");
+        ui(() -> find(dialog, org.eclipse.swt.widgets.Combo.class).get(0).setText("Harbour Row, trial 12"));
+        ui(() -> find(dialog, org.eclipse.swt.widgets.Button.class).stream().filter(b -> b.getText().startsWith("then tell")).findFirst().orElseThrow().setSelection(true));
+        press(dialog, "Finish");
+        Shell fit = shell("Start from a blank that works");
+        fill(fit, "turnsSeen", "1,5");
+        settle();
+        keepPicture("fit");
+        double before = ui(() -> session((DesignEditor) page().getActiveEditor()).shown().assessment().orElseThrow().turnsBand().orElseThrow().half());
+        press(fit, "Use this fit");
+        DesignEditor editor = active();
+        until("the fit is used", () -> session(editor).shown().assessment().orElseThrow().fitted());
+        assertEquals(1.5, ui(() -> session(editor).shown().assessment().orElseThrow().turnsLeft().getAsDouble()), 1e-6);
+        assertTrue(ui(() -> session(editor).shown().assessment().orElseThrow().turnsBand().orElseThrow().half()) < before);
 
-		command("culm.design.changes");
-		type(editor, Inputs.TIE_LENGTH, "71.5");
-		until("the difference is said", () -> editor.changes().sentence().contains("more left than the blank that worked"));
-		keepPicture("what-changes-if");
-		command("org.eclipse.ui.edit.undo");
-		command("org.eclipse.ui.edit.undo");
-		shown(editor);
-		assertFalse(ui(() -> session(editor).shown().assessment().orElseThrow().fitted()), "the fit can be taken back");
-		command("culm.design.reed");
-	}
+        command("culm.design.changes");
+        type(editor, Inputs.TIE_LENGTH, "71.5");
+        until("the difference is said", () -> editor.changes().sentence().contains("more left than the blank that worked"));
+        keepPicture("what-changes-if");
+        command("org.eclipse.ui.edit.undo");
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertFalse(ui(() -> session(editor).shown().assessment().orElseThrow().fitted()), "the fit can be taken back");
+        command("culm.design.reed");
+    }
 }

@@ -12,17 +12,17 @@ import culm.workbench.internal.editor.DesignEditor;
 /** What is proposed helps, and can be taken back. */
 class FindingsTest extends StudioTest {
 
-	@Test
-	void aFixFoundBySolvingIsAppliedAndHelps() throws Exception {
-		DesignEditor editor = open("trial-8-overwrapped.reed");
-		String before = ui(() -> session(editor).text());
-		assertTrue(ui(() -> session(editor).shown().findings().stream().anyMatch(f -> f.severity() == Severity.ERROR)));
-		Fix fix = ui(() -> session(editor).shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().orElseThrow());
-		command("culm.design.fix");
-		shown(editor);
-		assertEquals(fix.value(), value(editor, fix.path()), 1e-9);
-		assertTrue(ui(() -> session(editor).shown().findings().stream().noneMatch(f -> f.severity() == Severity.ERROR)));
-		command("org.eclipse.ui.edit.undo");
-		assertEquals(before, ui(() -> session(editor).text()));
-	}
+    @Test
+    void aFixFoundBySolvingIsAppliedAndHelps() throws Exception {
+        DesignEditor editor = open("trial-8-overwrapped.reed");
+        String before = ui(() -> session(editor).text());
+        assertTrue(ui(() -> session(editor).shown().findings().stream().anyMatch(f -> f.severity() == Severity.ERROR)));
+        Fix fix = ui(() -> session(editor).shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().orElseThrow());
+        command("culm.design.fix");
+        shown(editor);
+        assertEquals(fix.value(), value(editor, fix.path()), 1e-9);
+        assertTrue(ui(() -> session(editor).shown().findings().stream().noneMatch(f -> f.severity() == Severity.ERROR)));
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, ui(() -> session(editor).text()));
+    }
 }

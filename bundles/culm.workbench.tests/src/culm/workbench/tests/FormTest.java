@@ -16,94 +16,94 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** The form: units, comma, rows pasted, undo of typing. */
 class FormTest extends StudioTest {
-	private static final String FILE = "trial-12.reed";
+    private static final String FILE = "trial-12.reed";
 
-	private void open(DesignEditor editor, String table) throws Exception {
-		ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> table.equals(l.getData("culm.table"))).findFirst().orElseThrow().click());
-		settle();
-	}
+    private void open(DesignEditor editor, String table) throws Exception {
+        ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> table.equals(l.getData("culm.table"))).findFirst().orElseThrow().click());
+        settle();
+    }
 
-	private void paste(DesignEditor editor, String path, String text) throws Exception {
-		ui(() -> {
-			Clipboard clipboard = new Clipboard(display());
-			clipboard.setContents(new Object[] { text }, new Transfer[] { TextTransfer.getInstance() });
-			clipboard.dispose();
-			field(editor, path).setFocus();
-		});
-		command("org.eclipse.ui.edit.paste");
-		shown(editor);
-	}
+    private void paste(DesignEditor editor, String path, String text) throws Exception {
+        ui(() -> {
+            Clipboard clipboard = new Clipboard(display());
+            clipboard.setContents(new Object[] { text }, new Transfer[] { TextTransfer.getInstance() });
+            clipboard.dispose();
+            field(editor, path).setFocus();
+        });
+        command("org.eclipse.ui.edit.paste");
+        shown(editor);
+    }
 
-	@Test
-	void rowsOfASpreadsheetArePastedAsOneStep() throws Exception {
-		DesignEditor editor = open(FILE);
-		String before = ui(() -> session(editor).text());
-		open(editor, "shape.places");
-		paste(editor, "shape.places[0].width", "place\twidth\n0\t7,10\n10\t6,60\n26\t4,90\n37\t4,40\n");
-		// The first cell of the second column takes a whole table only from the first column on: so nothing has changed.
-		assertEquals(before, ui(() -> session(editor).text()));
-		String place = ui(() -> session(editor).blank().orElseThrow().blank().shape().type().tables().get(0).columns().get(0).id());
-		paste(editor, "shape.places[0]." + place, "place\twidth\n0\t7,10\n10\t6,60\n26\t4,90\n37\t4,40\n");
-		assertEquals(4, ui(() -> session(editor).blank().orElseThrow().blank().shape().values().table("places").rows()));
-		assertEquals(6.6, value(editor, "shape.places[1].width"), 1e-9);
-		command("org.eclipse.ui.edit.undo");
-		assertEquals(before, ui(() -> session(editor).text()));
-		paste(editor, "shape.places[0]." + place, "0\t7.1\n10\tsix\n");
-		assertEquals(before, ui(() -> session(editor).text()), "a line that is no number changes nothing");
-	}
+    @Test
+    void rowsOfASpreadsheetArePastedAsOneStep() throws Exception {
+        DesignEditor editor = open(FILE);
+        String before = ui(() -> session(editor).text());
+        open(editor, "shape.places");
+        paste(editor, "shape.places[0].width", "place\twidth\n0\t7,10\n10\t6,60\n26\t4,90\n37\t4,40\n");
+        // The first cell of the second column takes a whole table only from the first column on: so nothing has changed.
+        assertEquals(before, ui(() -> session(editor).text()));
+        String place = ui(() -> session(editor).blank().orElseThrow().blank().shape().type().tables().get(0).columns().get(0).id());
+        paste(editor, "shape.places[0]." + place, "place\twidth\n0\t7,10\n10\t6,60\n26\t4,90\n37\t4,40\n");
+        assertEquals(4, ui(() -> session(editor).blank().orElseThrow().blank().shape().values().table("places").rows()));
+        assertEquals(6.6, value(editor, "shape.places[1].width"), 1e-9);
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, ui(() -> session(editor).text()));
+        paste(editor, "shape.places[0]." + place, "0\t7.1\n10\tsix\n");
+        assertEquals(before, ui(() -> session(editor).text()), "a line that is no number changes nothing");
+    }
 
-	@Test
-	void lengthsAreShownAndReadInThousandthsOfAnInch() throws Exception {
-		DesignEditor editor = open(FILE);
-		command("culm.window.thou");
-		try {
-			assertEquals("2835\u2009thou", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
-			type(editor, Inputs.TIE_LENGTH, "2800");
-			assertEquals(71.12, value(editor, Inputs.TIE_LENGTH), 1e-9);
-			type(editor, Inputs.TIE_LENGTH, "71,5 mm");
-			assertEquals(71.5, value(editor, Inputs.TIE_LENGTH), 1e-9);
-		} finally {
-			command("culm.window.mm");
-		}
-		assertEquals("71.5\u2009mm", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
-	}
+    @Test
+    void lengthsAreShownAndReadInThousandthsOfAnInch() throws Exception {
+        DesignEditor editor = open(FILE);
+        command("culm.window.thou");
+        try {
+            assertEquals("2835\u2009thou", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
+            type(editor, Inputs.TIE_LENGTH, "2800");
+            assertEquals(71.12, value(editor, Inputs.TIE_LENGTH), 1e-9);
+            type(editor, Inputs.TIE_LENGTH, "71,5 mm");
+            assertEquals(71.5, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        } finally {
+            command("culm.window.mm");
+        }
+        assertEquals("71.5\u2009mm", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
+    }
 
-	@Test
-	void typingInAFieldHasItsOwnUndo() throws Exception {
-		DesignEditor editor = open(FILE);
-		type(editor, Inputs.FINISHED, "69.5");
-		String changed = ui(() -> session(editor).text());
-		ui(() -> {
-			StyledText field = field(editor, Inputs.TIE_LENGTH);
-			field.setFocus();
-			field.setText("7");
-			field.setText("71");
-		});
-		command("org.eclipse.ui.edit.undo");
-		assertEquals("7", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
-		command("org.eclipse.ui.edit.undo");
-		assertEquals("72.0\u2009mm", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
-		assertEquals(changed, ui(() -> session(editor).text()), "the design was left alone");
-		command("org.eclipse.ui.edit.undo");
-		assertFalse(ui(editor::isDirty), "now nothing is typed, and the design's own step goes back");
-	}
+    @Test
+    void typingInAFieldHasItsOwnUndo() throws Exception {
+        DesignEditor editor = open(FILE);
+        type(editor, Inputs.FINISHED, "69.5");
+        String changed = ui(() -> session(editor).text());
+        ui(() -> {
+            StyledText field = field(editor, Inputs.TIE_LENGTH);
+            field.setFocus();
+            field.setText("7");
+            field.setText("71");
+        });
+        command("org.eclipse.ui.edit.undo");
+        assertEquals("7", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
+        command("org.eclipse.ui.edit.undo");
+        assertEquals("72.0\u2009mm", ui(() -> field(editor, Inputs.TIE_LENGTH).getText()));
+        assertEquals(changed, ui(() -> session(editor).text()), "the design was left alone");
+        command("org.eclipse.ui.edit.undo");
+        assertFalse(ui(editor::isDirty), "now nothing is typed, and the design's own step goes back");
+    }
 
-	@Test
-	void measuredOrAssumedIsSaidByACommand() throws Exception {
-		DesignEditor editor = open(FILE);
-		assertTrue(ui(() -> session(editor).blank().orElseThrow().blank().tolerance(Inputs.TIE_LENGTH).measured()));
-		ui(() -> field(editor, Inputs.TIE_LENGTH).setFocus());
-		command("culm.design.measured");
-		assertFalse(ui(() -> session(editor).blank().orElseThrow().blank().tolerance(Inputs.TIE_LENGTH).measured()));
-	}
+    @Test
+    void measuredOrAssumedIsSaidByACommand() throws Exception {
+        DesignEditor editor = open(FILE);
+        assertTrue(ui(() -> session(editor).blank().orElseThrow().blank().tolerance(Inputs.TIE_LENGTH).measured()));
+        ui(() -> field(editor, Inputs.TIE_LENGTH).setFocus());
+        command("culm.design.measured");
+        assertFalse(ui(() -> session(editor).blank().orElseThrow().blank().tolerance(Inputs.TIE_LENGTH).measured()));
+    }
 
-	@Test
-	void anAbsentMarkIsAbsentNotZero() throws Exception {
-		DesignEditor editor = open("horn-3.reed");
-		assertEquals("none", ui(() -> field(editor, Inputs.CORK_TOP).getText()));
-		type(editor, Inputs.CORK_TOP, "8");
-		assertEquals(8, value(editor, Inputs.CORK_TOP), 1e-9);
-		type(editor, Inputs.CORK_TOP, "none");
-		assertTrue(ui(() -> session(editor).blank().orElseThrow().blank().value(Inputs.CORK_TOP).isEmpty()));
-	}
+    @Test
+    void anAbsentMarkIsAbsentNotZero() throws Exception {
+        DesignEditor editor = open("horn-3.reed");
+        assertEquals("none", ui(() -> field(editor, Inputs.CORK_TOP).getText()));
+        type(editor, Inputs.CORK_TOP, "8");
+        assertEquals(8, value(editor, Inputs.CORK_TOP), 1e-9);
+        type(editor, Inputs.CORK_TOP, "none");
+        assertTrue(ui(() -> session(editor).blank().orElseThrow().blank().value(Inputs.CORK_TOP).isEmpty()));
+    }
 }

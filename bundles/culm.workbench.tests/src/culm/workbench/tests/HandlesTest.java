@@ -16,126 +16,126 @@ import culm.workbench.internal.editor.DesignEditor;
 
 /** Marks moved by mouse and keys. */
 class HandlesTest extends StudioTest {
-	private static final String FILE = "trial-14.reed";
+    private static final String FILE = "trial-14.reed";
 
-	@Test
-	void aDragIsSeenWhileItGoesOnAndIsOneStep() throws Exception {
-		DesignEditor editor = open(FILE);
-		String before = ui(() -> session(editor).text());
-		assertEquals(Verdict.Sign.FITS, ui(() -> session(editor).shown().verdict().sign()));
-		Point at = ui(() -> handle("wrapTop"));
-		Canvas canvas = ui(() -> figure("Reed"));
-		ui(() -> mouse(canvas, SWT.MouseDown, at.x, at.y));
-		for (int moved = 5; moved <= 40; moved += 5) {
-			int x = at.x - moved;
-			ui(() -> mouse(canvas, SWT.MouseMove, x, at.y));
-		}
-		shown(editor);
-		assertEquals(Verdict.Sign.DOES_NOT, ui(() -> session(editor).shown().verdict().sign()));
-		assertTrue(ui(() -> session(editor).shown().findings().stream().anyMatch(f -> f.fix().isPresent())));
-		assertFalse(ui(editor::isDirty), "the design itself is not changed before the drag ends");
-		ui(() -> mouse(canvas, SWT.MouseUp, at.x - 40, at.y));
-		shown(editor);
-		assertTrue(ui(editor::isDirty));
-		assertTrue(value(editor, Inputs.WRAP_TOP) < 45);
+    @Test
+    void aDragIsSeenWhileItGoesOnAndIsOneStep() throws Exception {
+        DesignEditor editor = open(FILE);
+        String before = ui(() -> session(editor).text());
+        assertEquals(Verdict.Sign.FITS, ui(() -> session(editor).shown().verdict().sign()));
+        Point at = ui(() -> handle("wrapTop"));
+        Canvas canvas = ui(() -> figure("Reed"));
+        ui(() -> mouse(canvas, SWT.MouseDown, at.x, at.y));
+        for (int moved = 5; moved <= 40; moved += 5) {
+            int x = at.x - moved;
+            ui(() -> mouse(canvas, SWT.MouseMove, x, at.y));
+        }
+        shown(editor);
+        assertEquals(Verdict.Sign.DOES_NOT, ui(() -> session(editor).shown().verdict().sign()));
+        assertTrue(ui(() -> session(editor).shown().findings().stream().anyMatch(f -> f.fix().isPresent())));
+        assertFalse(ui(editor::isDirty), "the design itself is not changed before the drag ends");
+        ui(() -> mouse(canvas, SWT.MouseUp, at.x - 40, at.y));
+        shown(editor);
+        assertTrue(ui(editor::isDirty));
+        assertTrue(value(editor, Inputs.WRAP_TOP) < 45);
 
-		command("org.eclipse.ui.edit.undo");
-		shown(editor);
-		assertEquals(before, ui(() -> session(editor).text()));
-		assertFalse(ui(editor::isDirty));
-		command("org.eclipse.ui.edit.redo");
-		shown(editor);
-		assertTrue(value(editor, Inputs.WRAP_TOP) < 45);
-	}
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertEquals(before, ui(() -> session(editor).text()));
+        assertFalse(ui(editor::isDirty));
+        command("org.eclipse.ui.edit.redo");
+        shown(editor);
+        assertTrue(value(editor, Inputs.WRAP_TOP) < 45);
+    }
 
-	@Test
-	void escapeGivesADragBack() throws Exception {
-		DesignEditor editor = open(FILE);
-		String before = ui(() -> session(editor).text());
-		String verdict = ui(() -> session(editor).shown().verdict().sentence());
-		Point at = ui(() -> handle("fold"));
-		Canvas canvas = ui(() -> figure("Reed"));
-		ui(() -> {
-			mouse(canvas, SWT.MouseDown, at.x, at.y);
-			mouse(canvas, SWT.MouseMove, at.x - 30, at.y);
-		});
-		shown(editor);
-		assertNotEquals(verdict, ui(() -> session(editor).shown().verdict().sentence()));
-		ui(() -> {
-			key(canvas, SWT.ESC, 0);
-			mouse(canvas, SWT.MouseUp, at.x - 30, at.y);
-		});
-		shown(editor);
-		assertEquals(verdict, ui(() -> session(editor).shown().verdict().sentence()));
-		assertEquals(before, ui(() -> session(editor).text()));
-		assertFalse(ui(editor::isDirty));
-	}
+    @Test
+    void escapeGivesADragBack() throws Exception {
+        DesignEditor editor = open(FILE);
+        String before = ui(() -> session(editor).text());
+        String verdict = ui(() -> session(editor).shown().verdict().sentence());
+        Point at = ui(() -> handle("fold"));
+        Canvas canvas = ui(() -> figure("Reed"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseMove, at.x - 30, at.y);
+        });
+        shown(editor);
+        assertNotEquals(verdict, ui(() -> session(editor).shown().verdict().sentence()));
+        ui(() -> {
+            key(canvas, SWT.ESC, 0);
+            mouse(canvas, SWT.MouseUp, at.x - 30, at.y);
+        });
+        shown(editor);
+        assertEquals(verdict, ui(() -> session(editor).shown().verdict().sentence()));
+        assertEquals(before, ui(() -> session(editor).text()));
+        assertFalse(ui(editor::isDirty));
+    }
 
-	@Test
-	void arrowKeysStepByTenthsAndWithShiftByHundredthsAsOneStep() throws Exception {
-		DesignEditor editor = open(FILE);
-		Canvas canvas = ui(() -> figure("Reed"));
-		Point at = ui(() -> handle("wrapTop"));
-		ui(() -> {
-			mouse(canvas, SWT.MouseDown, at.x, at.y);
-			mouse(canvas, SWT.MouseUp, at.x, at.y);
-			key(canvas, SWT.ARROW_LEFT, 0);
-			key(canvas, SWT.ARROW_LEFT, 0);
-			key(canvas, SWT.ARROW_RIGHT, SWT.SHIFT);
-		});
-		shown(editor);
-		assertEquals(46.31, value(editor, Inputs.WRAP_TOP), 1e-9);
-		command("org.eclipse.ui.edit.undo");
-		assertEquals(46.5, value(editor, Inputs.WRAP_TOP), 1e-9);
-		assertFalse(ui(editor::isDirty));
-	}
+    @Test
+    void arrowKeysStepByTenthsAndWithShiftByHundredthsAsOneStep() throws Exception {
+        DesignEditor editor = open(FILE);
+        Canvas canvas = ui(() -> figure("Reed"));
+        Point at = ui(() -> handle("wrapTop"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseUp, at.x, at.y);
+            key(canvas, SWT.ARROW_LEFT, 0);
+            key(canvas, SWT.ARROW_LEFT, 0);
+            key(canvas, SWT.ARROW_RIGHT, SWT.SHIFT);
+        });
+        shown(editor);
+        assertEquals(46.31, value(editor, Inputs.WRAP_TOP), 1e-9);
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(46.5, value(editor, Inputs.WRAP_TOP), 1e-9);
+        assertFalse(ui(editor::isDirty));
+    }
 
-	@Test
-	void escapeGivesStepsBack() throws Exception {
-		DesignEditor editor = open(FILE);
-		Canvas canvas = ui(() -> figure("Reed"));
-		Point at = ui(() -> handle("fold"));
-		ui(() -> {
-			mouse(canvas, SWT.MouseDown, at.x, at.y);
-			mouse(canvas, SWT.MouseUp, at.x, at.y);
-			key(canvas, SWT.ARROW_RIGHT, 0);
-			key(canvas, SWT.ARROW_RIGHT, 0);
-			key(canvas, SWT.ESC, 0);
-		});
-		assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
-		assertFalse(ui(editor::isDirty));
-	}
+    @Test
+    void escapeGivesStepsBack() throws Exception {
+        DesignEditor editor = open(FILE);
+        Canvas canvas = ui(() -> figure("Reed"));
+        Point at = ui(() -> handle("fold"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseUp, at.x, at.y);
+            key(canvas, SWT.ARROW_RIGHT, 0);
+            key(canvas, SWT.ARROW_RIGHT, 0);
+            key(canvas, SWT.ESC, 0);
+        });
+        assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertFalse(ui(editor::isDirty));
+    }
 
-	@Test
-	void movingTheStaplesTopCopiesTheLinkedStaple() throws Exception {
-		DesignEditor editor = open(FILE);
-		String parts = text("harbour-row.parts");
-		Canvas canvas = ui(() -> figure("Reed"));
-		Point at = ui(() -> handle("stapleTop"));
-		ui(() -> {
-			mouse(canvas, SWT.MouseDown, at.x, at.y);
-			mouse(canvas, SWT.MouseMove, at.x - 10, at.y);
-			mouse(canvas, SWT.MouseUp, at.x - 10, at.y);
-		});
-		shown(editor);
-		assertTrue(value(editor, Inputs.STAPLE_LENGTH) < 47);
-		ui(() -> page().saveEditor(editor, false));
-		assertEquals(parts, text("harbour-row.parts"));
-	}
+    @Test
+    void movingTheStaplesTopCopiesTheLinkedStaple() throws Exception {
+        DesignEditor editor = open(FILE);
+        String parts = text("harbour-row.parts");
+        Canvas canvas = ui(() -> figure("Reed"));
+        Point at = ui(() -> handle("stapleTop"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseMove, at.x - 10, at.y);
+            mouse(canvas, SWT.MouseUp, at.x - 10, at.y);
+        });
+        shown(editor);
+        assertTrue(value(editor, Inputs.STAPLE_LENGTH) < 47);
+        ui(() -> page().saveEditor(editor, false));
+        assertEquals(parts, text("harbour-row.parts"));
+    }
 
-	@Test
-	void theSectionFollowsThePointerAndStaysWherePinned() throws Exception {
-		DesignEditor editor = open(FILE);
-		Canvas canvas = ui(() -> figure("Reed"));
-		int y = ui(() -> canvas.getClientArea().height) / 8;
-		ui(() -> mouse(canvas, SWT.MouseMove, 200, y));
-		double first = ui(() -> editor.pointer().height().getAsDouble());
-		ui(() -> {
-			mouse(canvas, SWT.MouseDown, 200, y);
-			mouse(canvas, SWT.MouseMove, 320, y);
-		});
-		assertEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 1e-9);
-		ui(() -> mouse(canvas, SWT.MouseDown, 320, y));
-		assertNotEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 0.5);
-	}
+    @Test
+    void theSectionFollowsThePointerAndStaysWherePinned() throws Exception {
+        DesignEditor editor = open(FILE);
+        Canvas canvas = ui(() -> figure("Reed"));
+        int y = ui(() -> canvas.getClientArea().height) / 8;
+        ui(() -> mouse(canvas, SWT.MouseMove, 200, y));
+        double first = ui(() -> editor.pointer().height().getAsDouble());
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, 200, y);
+            mouse(canvas, SWT.MouseMove, 320, y);
+        });
+        assertEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 1e-9);
+        ui(() -> mouse(canvas, SWT.MouseDown, 320, y));
+        assertNotEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 0.5);
+    }
 }

@@ -17,72 +17,72 @@ import culm.workbench.internal.widgets.NoticeBar;
 
 /** Files changed by someone else while they are open here. */
 class OutsideTest extends StudioTest {
-	private static final String FILE = "trial-12.reed";
+    private static final String FILE = "trial-12.reed";
 
-	@BeforeEach
-	void openStudio() throws Exception {
-		ui(() -> Workshop.of(workbench()).studio().open(folder));
-		settle();
-	}
+    @BeforeEach
+    void openStudio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        settle();
+    }
 
-	private void changeOutside(String from, String to) throws IOException {
-		String text = text(FILE);
-		assertTrue(text.contains(from), from);
-		Files.writeString(folder.resolve(FILE), text.replace(from, to));
-	}
+    private void changeOutside(String from, String to) throws IOException {
+        String text = text(FILE);
+        assertTrue(text.contains(from), from);
+        Files.writeString(folder.resolve(FILE), text.replace(from, to));
+    }
 
-	private NoticeBar notice() {
-		return find(window().getShell(), NoticeBar.class).get(0);
-	}
+    private NoticeBar notice() {
+        return find(window().getShell(), NoticeBar.class).get(0);
+    }
 
-	private void click(String words) throws Exception {
-		ui(() -> find(notice(), LinkText.class).stream().filter(l -> l.words().equals(words)).findFirst().orElseThrow().click());
-	}
+    private void click(String words) throws Exception {
+        ui(() -> find(notice(), LinkText.class).stream().filter(l -> l.words().equals(words)).findFirst().orElseThrow().click());
+    }
 
-	@Test
-	void whatIsNotEditedHereIsTakenOver() throws Exception {
-		DesignEditor editor = open(FILE);
-		changeOutside("<length value=\"72\"", "<length value=\"71.3\"");
-		until("the change is noticed", () -> session(editor).blank().orElseThrow().blank().number(Inputs.TIE_LENGTH) == 71.3);
-	}
+    @Test
+    void whatIsNotEditedHereIsTakenOver() throws Exception {
+        DesignEditor editor = open(FILE);
+        changeOutside("<length value=\"72\"", "<length value=\"71.3\"");
+        until("the change is noticed", () -> session(editor).blank().orElseThrow().blank().number(Inputs.TIE_LENGTH) == 71.3);
+    }
 
-	@Test
-	void whatIsEditedHereIsNeverOverwrittenSilently() throws Exception {
-		DesignEditor editor = open(FILE);
-		type(editor, Inputs.TIE_LENGTH, "71");
-		changeOutside("<finished value=\"70\"", "<finished value=\"69\"");
-		String theirs = text(FILE);
-		until("the change is noticed", () -> !notice().sentence().isEmpty());
-		assertEquals(71, value(editor, Inputs.TIE_LENGTH), 1e-9);
-		assertEquals(theirs, text(FILE));
+    @Test
+    void whatIsEditedHereIsNeverOverwrittenSilently() throws Exception {
+        DesignEditor editor = open(FILE);
+        type(editor, Inputs.TIE_LENGTH, "71");
+        changeOutside("<finished value=\"70\"", "<finished value=\"69\"");
+        String theirs = text(FILE);
+        until("the change is noticed", () -> !notice().sentence().isEmpty());
+        assertEquals(71, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertEquals(theirs, text(FILE));
 
-		click("keep mine");
-		ui(() -> page().saveEditor(editor, false));
-		assertTrue(text(FILE).contains("value=\"71\""));
-		assertEquals(theirs, Files.readString(folder.resolve(FILE + ".bak")), "what they wrote is kept as the backup");
-	}
+        click("keep mine");
+        ui(() -> page().saveEditor(editor, false));
+        assertTrue(text(FILE).contains("value=\"71\""));
+        assertEquals(theirs, Files.readString(folder.resolve(FILE + ".bak")), "what they wrote is kept as the backup");
+    }
 
-	@Test
-	void theirsMayBeTaken() throws Exception {
-		DesignEditor editor = open(FILE);
-		type(editor, Inputs.TIE_LENGTH, "71");
-		changeOutside("<finished value=\"70\"", "<finished value=\"69\"");
-		until("the change is noticed", () -> !notice().sentence().isEmpty());
-		click("take theirs");
-		shown(editor);
-		assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
-		assertEquals(69, value(editor, Inputs.FINISHED), 1e-9);
-		assertTrue(ui(() -> notice().sentence().isEmpty()));
-	}
+    @Test
+    void theirsMayBeTaken() throws Exception {
+        DesignEditor editor = open(FILE);
+        type(editor, Inputs.TIE_LENGTH, "71");
+        changeOutside("<finished value=\"70\"", "<finished value=\"69\"");
+        until("the change is noticed", () -> !notice().sentence().isEmpty());
+        click("take theirs");
+        shown(editor);
+        assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertEquals(69, value(editor, Inputs.FINISHED), 1e-9);
+        assertTrue(ui(() -> notice().sentence().isEmpty()));
+    }
 
-	@Test
-	void aChangedPartChangesTheDesignsThatLinkToIt() throws Exception {
-		DesignEditor editor = open(FILE);
-		String parts = text("harbour-row.parts");
-		double wide = value(editor, "staple.topWide");
-		String old = "<parameter name=\"topWide\" value=\"" + culm.model.text.Numbers.format(wide) + "\"";
-		assertTrue(parts.contains(old), old);
-		Files.writeString(folder.resolve("harbour-row.parts"), parts.replace(old, "<parameter name=\"topWide\" value=\"3.3\""));
-		until("the part's change arrives", () -> session(editor).blank().orElseThrow().blank().value("staple.topWide").getAsDouble() == 3.3);
-	}
+    @Test
+    void aChangedPartChangesTheDesignsThatLinkToIt() throws Exception {
+        DesignEditor editor = open(FILE);
+        String parts = text("harbour-row.parts");
+        double wide = value(editor, "staple.topWide");
+        String old = "<parameter name=\"topWide\" value=\"" + culm.model.text.Numbers.format(wide) + "\"";
+        assertTrue(parts.contains(old), old);
+        Files.writeString(folder.resolve("harbour-row.parts"), parts.replace(old, "<parameter name=\"topWide\" value=\"3.3\""));
+        until("the part's change arrives", () -> session(editor).blank().orElseThrow().blank().value("staple.topWide").getAsDouble() == 3.3);
+    }
 }

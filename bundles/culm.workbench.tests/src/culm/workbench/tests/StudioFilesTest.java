@@ -23,116 +23,116 @@ import culm.workbench.internal.studio.StudioView;
 /** What is done with the studio's files: copied, renamed, removed, and each taken back and done again. */
 class StudioFilesTest extends StudioTest {
 
-	@BeforeEach
-	void openStudio() throws Exception {
-		ui(() -> Workshop.of(workbench()).studio().open(folder));
-		until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent()
-				&& Workshop.of(workbench()).studio().index().get().entries().stream().anyMatch(e -> e.file().startsWith(folder)));
-	}
+    @BeforeEach
+    void openStudio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent()
+                && Workshop.of(workbench()).studio().index().get().entries().stream().anyMatch(e -> e.file().startsWith(folder)));
+    }
 
-	private StudioView view() throws Exception {
-		return (StudioView) page().showView(StudioView.ID);
-	}
+    private StudioView view() throws Exception {
+        return (StudioView) page().showView(StudioView.ID);
+    }
 
-	private void choose(String file) throws Exception {
-		ui(() -> {
-			StudioEntry entry = Workshop.of(workbench()).studio().index().get().entries().stream().filter(e -> e.shown().equals(file)).findFirst().orElseThrow();
-			view().reveal(entry);
-		});
-	}
+    private void choose(String file) throws Exception {
+        ui(() -> {
+            StudioEntry entry = Workshop.of(workbench()).studio().index().get().entries().stream().filter(e -> e.shown().equals(file)).findFirst().orElseThrow();
+            view().reveal(entry);
+        });
+    }
 
-	private Map<String, String> files() throws IOException {
-		Map<String, String> all = new TreeMap<>();
-		try (Stream<Path> walk = Files.walk(folder)) {
-			for (Path path : walk.filter(Files::isRegularFile).filter(p -> !p.toString().endsWith(".bak") && !p.getFileName().toString().startsWith(".culm")).toList()) {
-				all.put(folder.relativize(path).toString(), Files.readString(path));
-			}
-		}
-		return all;
-	}
+    private Map<String, String> files() throws IOException {
+        Map<String, String> all = new TreeMap<>();
+        try (Stream<Path> walk = Files.walk(folder)) {
+            for (Path path : walk.filter(Files::isRegularFile).filter(p -> !p.toString().endsWith(".bak") && !p.getFileName().toString().startsWith(".culm")).toList()) {
+                all.put(folder.relativize(path).toString(), Files.readString(path));
+            }
+        }
+        return all;
+    }
 
-	private void name(Shell dialog, String name) throws Exception {
-		ui(() -> find(dialog, Text.class).get(0).setText(name));
-		press(dialog, "OK");
-	}
+    private void name(Shell dialog, String name) throws Exception {
+        ui(() -> find(dialog, Text.class).get(0).setText(name));
+        press(dialog, "OK");
+    }
 
-	/** Takes back what was just done, and does it again; both leave just the files that were there then. */
-	private void undoAndRedo(Map<String, String> before) throws Exception {
-		Map<String, String> after = files();
-		assertFalse(before.equals(after));
-		ui(() -> view().setFocus());
-		command("org.eclipse.ui.edit.undo");
-		assertEquals(before, files());
-		command("org.eclipse.ui.edit.redo");
-		assertEquals(after, files());
-		command("org.eclipse.ui.edit.undo");
-		assertEquals(before, files());
-	}
+    /** Takes back what was just done, and does it again; both leave just the files that were there then. */
+    private void undoAndRedo(Map<String, String> before) throws Exception {
+        Map<String, String> after = files();
+        assertFalse(before.equals(after));
+        ui(() -> view().setFocus());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, files());
+        command("org.eclipse.ui.edit.redo");
+        assertEquals(after, files());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, files());
+    }
 
-	@Test
-	void aDesignIsCopied() throws Exception {
-		Map<String, String> before = files();
-		choose("trial-12.reed");
-		name(dialog("culm.studio.copy", "Copy"), "Trial 12, narrower");
-		assertTrue(files().get("trial-12-narrower.reed").contains("<name>Trial 12, narrower</name>"));
-		ui(() -> page().closeAllEditors(false));
-		undoAndRedo(before);
-	}
+    @Test
+    void aDesignIsCopied() throws Exception {
+        Map<String, String> before = files();
+        choose("trial-12.reed");
+        name(dialog("culm.studio.copy", "Copy"), "Trial 12, narrower");
+        assertTrue(files().get("trial-12-narrower.reed").contains("<name>Trial 12, narrower</name>"));
+        ui(() -> page().closeAllEditors(false));
+        undoAndRedo(before);
+    }
 
-	@Test
-	void aRenamedPartsFileTakesItsLinksAlong() throws Exception {
-		Map<String, String> before = files();
-		choose("harbour-row.parts");
-		name(dialog("culm.studio.rename", "Rename"), "Drawer");
-		Map<String, String> after = files();
-		assertTrue(after.containsKey("drawer.parts"));
-		assertFalse(after.containsKey("harbour-row.parts"));
-		assertTrue(after.get("trial-12.reed").contains("drawer.parts#"));
-		assertFalse(after.get("trial-12.reed").contains("harbour-row.parts#"));
-		undoAndRedo(before);
-	}
+    @Test
+    void aRenamedPartsFileTakesItsLinksAlong() throws Exception {
+        Map<String, String> before = files();
+        choose("harbour-row.parts");
+        name(dialog("culm.studio.rename", "Rename"), "Drawer");
+        Map<String, String> after = files();
+        assertTrue(after.containsKey("drawer.parts"));
+        assertFalse(after.containsKey("harbour-row.parts"));
+        assertTrue(after.get("trial-12.reed").contains("drawer.parts#"));
+        assertFalse(after.get("trial-12.reed").contains("harbour-row.parts#"));
+        undoAndRedo(before);
+    }
 
-	@Test
-	void whatIsRemovedIsKeptAside() throws Exception {
-		Map<String, String> before = files();
-		choose("trial-9-open.reed");
-		command("culm.studio.remove");
-		Map<String, String> after = files();
-		assertFalse(after.containsKey("trial-9-open.reed"));
-		assertTrue(after.entrySet().stream().anyMatch(e -> e.getKey().startsWith(".removed") && e.getValue().equals(before.get("trial-9-open.reed"))));
-		undoAndRedo(before);
-	}
+    @Test
+    void whatIsRemovedIsKeptAside() throws Exception {
+        Map<String, String> before = files();
+        choose("trial-9-open.reed");
+        command("culm.studio.remove");
+        Map<String, String> after = files();
+        assertFalse(after.containsKey("trial-9-open.reed"));
+        assertTrue(after.entrySet().stream().anyMatch(e -> e.getKey().startsWith(".removed") && e.getValue().equals(before.get("trial-9-open.reed"))));
+        undoAndRedo(before);
+    }
 
-	@Test
-	void theSearchFindsDesignsAndParts() throws Exception {
-		ui(() -> {
-			view().search();
-			((Text) display().getFocusControl()).setText("horn");
-		});
-		settle();
-		int found = ui(() -> view().viewer().getVisibleExpandedElements().length);
-		ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
-		int all = ui(() -> view().viewer().getTree().getItems()[0].getItemCount());
-		assertTrue(found > 0);
-		assertTrue(all >= 8);
-		assertEquals(1, ui(() -> {
-			find(view().viewer().getTree().getParent(), Text.class).get(0).setText("English horn 3");
-			return view().viewer().getTree().getItems()[0].getItemCount();
-		}));
-		ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
-	}
+    @Test
+    void theSearchFindsDesignsAndParts() throws Exception {
+        ui(() -> {
+            view().search();
+            ((Text) display().getFocusControl()).setText("horn");
+        });
+        settle();
+        int found = ui(() -> view().viewer().getVisibleExpandedElements().length);
+        ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
+        int all = ui(() -> view().viewer().getTree().getItems()[0].getItemCount());
+        assertTrue(found > 0);
+        assertTrue(all >= 8);
+        assertEquals(1, ui(() -> {
+            find(view().viewer().getTree().getParent(), Text.class).get(0).setText("English horn 3");
+            return view().viewer().getTree().getItems()[0].getItemCount();
+        }));
+        ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
+    }
 
-	@Test
-	void limitsAreSavedForTheStudioAndFollowed() throws Exception {
-		var editor = open("trial-12.reed");
-		Shell dialog = dialog("culm.design.limits", "My limits");
-		keepPicture("my-limits");
-		fill(dialog, "turnsWanted", "3");
-		fill(dialog, "turnsMost", "4");
-		fill(dialog, "turnsFewest", "2");
-		press(dialog, "OK");
-		shown(editor);
-		until("the limits are followed", () -> session(editor).shown().findings().stream().anyMatch(f -> f.rule().equals("turnsLeft") && f.text().contains("allowed 2 to 4")));
-		assertTrue(Files.exists(folder.resolve("studio.limits")));
-	}
+    @Test
+    void limitsAreSavedForTheStudioAndFollowed() throws Exception {
+        var editor = open("trial-12.reed");
+        Shell dialog = dialog("culm.design.limits", "My limits");
+        keepPicture("my-limits");
+        fill(dialog, "turnsWanted", "3");
+        fill(dialog, "turnsMost", "4");
+        fill(dialog, "turnsFewest", "2");
+        press(dialog, "OK");
+        shown(editor);
+        until("the limits are followed", () -> session(editor).shown().findings().stream().anyMatch(f -> f.rule().equals("turnsLeft") && f.text().contains("allowed 2 to 4")));
+        assertTrue(Files.exists(folder.resolve("studio.limits")));
+    }
 }

@@ -23,85 +23,85 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(WorkbenchExtension.class)
 public abstract class WorkbenchTest {
 
-	private static final long SECONDS_TO_WAIT = 30;
+    private static final long SECONDS_TO_WAIT = 30;
 
-	RunningWorkbench running;
+    RunningWorkbench running;
 
-	/** What a test does on the workbench's thread. */
-	protected interface Action {
-		/** Does it; whatever it throws fails the test. */
-		void run() throws Exception;
-	}
+    /** What a test does on the workbench's thread. */
+    protected interface Action {
+        /** Does it; whatever it throws fails the test. */
+        void run() throws Exception;
+    }
 
-	/** Runs an action on the workbench's thread and waits for it. */
-	protected final void ui(Action action) throws Exception {
-		ui(() -> {
-			action.run();
-			return null;
-		});
-	}
+    /** Runs an action on the workbench's thread and waits for it. */
+    protected final void ui(Action action) throws Exception {
+        ui(() -> {
+            action.run();
+            return null;
+        });
+    }
 
-	/** Asks something on the workbench's thread and waits for the answer. */
-	protected final <T> T ui(Callable<T> question) throws Exception {
-		AtomicReference<T> answer = new AtomicReference<>();
-		AtomicReference<Throwable> failure = new AtomicReference<>();
-		display().syncExec(() -> {
-			try {
-				answer.set(question.call());
-			} catch (Throwable e) {
-				failure.set(e);
-			}
-		});
-		if (failure.get() instanceof Error error)
-			throw error;
-		if (failure.get() instanceof Exception exception)
-			throw exception;
-		return answer.get();
-	}
+    /** Asks something on the workbench's thread and waits for the answer. */
+    protected final <T> T ui(Callable<T> question) throws Exception {
+        AtomicReference<T> answer = new AtomicReference<>();
+        AtomicReference<Throwable> failure = new AtomicReference<>();
+        display().syncExec(() -> {
+            try {
+                answer.set(question.call());
+            } catch (Throwable e) {
+                failure.set(e);
+            }
+        });
+        if (failure.get() instanceof Error error)
+            throw error;
+        if (failure.get() instanceof Exception exception)
+            throw exception;
+        return answer.get();
+    }
 
-	/** Waits until something asked on the workbench's thread is true, and fails when it does not become so. */
-	protected final void until(String what, Callable<Boolean> condition) throws Exception {
-		long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_TO_WAIT);
-		while (!ui(condition)) {
-			if (System.nanoTime() > end)
-				fail("waited " + SECONDS_TO_WAIT + " s in vain: " + what);
-			LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(10));
-		}
-	}
+    /** Waits until something asked on the workbench's thread is true, and fails when it does not become so. */
+    protected final void until(String what, Callable<Boolean> condition) throws Exception {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SECONDS_TO_WAIT);
+        while (!ui(condition)) {
+            if (System.nanoTime() > end)
+                fail("waited " + SECONDS_TO_WAIT + " s in vain: " + what);
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(10));
+        }
+    }
 
-	/** Waits until the workbench has done all that is waiting: events of the screen and jobs in the background. */
-	protected final void settle() throws Exception {
-		until("the workbench has nothing left to do", () -> {
-			while (display().readAndDispatch()) {
-				// What waits is done here; the loop ends when nothing does.
-			}
-			return Job.getJobManager().isIdle();
-		});
-	}
+    /** Waits until the workbench has done all that is waiting: events of the screen and jobs in the background. */
+    protected final void settle() throws Exception {
+        until("the workbench has nothing left to do", () -> {
+            while (display().readAndDispatch()) {
+                // What waits is done here; the loop ends when nothing does.
+            }
+            return Job.getJobManager().isIdle();
+        });
+    }
 
-	/** Keeps a picture of the screen, to be looked at. */
-	protected final void keepPicture(String name) throws Exception {
-		settle();
-		WorkbenchExtension.keepPicture(display(), Path.of(System.getProperty("culm.screenshots"), name + ".png"));
-	}
+    /** Keeps a picture of the screen, to be looked at. */
+    protected final void keepPicture(String name) throws Exception {
+        settle();
+        WorkbenchExtension.keepPicture(display(), Path.of(System.getProperty("culm.screenshots"), name + ".png"));
+    }
 
-	/** The display that the workbench runs on. */
-	protected final Display display() {
-		return running.display();
-	}
+    /** The display that the workbench runs on. */
+    protected final Display display() {
+        return running.display();
+    }
 
-	/** The workbench. */
-	protected final IWorkbench workbench() {
-		return running.workbench();
-	}
+    /** The workbench. */
+    protected final IWorkbench workbench() {
+        return running.workbench();
+    }
 
-	/** The only window; to be asked on the workbench's thread. */
-	protected final IWorkbenchWindow window() {
-		return workbench().getWorkbenchWindows()[0];
-	}
+    /** The only window; to be asked on the workbench's thread. */
+    protected final IWorkbenchWindow window() {
+        return workbench().getWorkbenchWindows()[0];
+    }
 
-	/** The page of the only window; to be asked on the workbench's thread. */
-	protected final IWorkbenchPage page() {
-		return window().getActivePage();
-	}
+    /** The page of the only window; to be asked on the workbench's thread. */
+    protected final IWorkbenchPage page() {
+        return window().getActivePage();
+    }
 }

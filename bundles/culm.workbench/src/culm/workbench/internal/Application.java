@@ -14,33 +14,33 @@ import org.eclipse.ui.PlatformUI;
 /** Starts the workbench and runs it until its last window closes. */
 public final class Application implements IApplication {
 
-	@Override
-	public Object start(IApplicationContext context) throws IOException {
-		StateFolder.take();
-		Display display = PlatformUI.createDisplay();
-		try {
-			int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context)));
-			return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
-		} finally {
-			display.dispose();
-		}
-	}
+    @Override
+    public Object start(IApplicationContext context) throws IOException {
+        StateFolder.take();
+        Display display = PlatformUI.createDisplay();
+        try {
+            int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context)));
+            return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
+        } finally {
+            display.dispose();
+        }
+    }
 
-	/** The folder named on the command line. */
-	private static Optional<Path> studio(IApplicationContext context) {
-		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-		for (String argument : arguments) {
-			if (!argument.startsWith("-") && Files.isDirectory(Path.of(argument)))
-				return Optional.of(Path.of(argument).toAbsolutePath().normalize());
-		}
-		return Optional.empty();
-	}
+    /** The folder named on the command line. */
+    private static Optional<Path> studio(IApplicationContext context) {
+        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        for (String argument : arguments) {
+            if (!argument.startsWith("-") && Files.isDirectory(Path.of(argument)))
+                return Optional.of(Path.of(argument).toAbsolutePath().normalize());
+        }
+        return Optional.empty();
+    }
 
-	@Override
-	public void stop() {
-		if (!PlatformUI.isWorkbenchRunning())
-			return;
-		IWorkbench workbench = PlatformUI.getWorkbench();
-		workbench.getDisplay().syncExec(workbench::close);
-	}
+    @Override
+    public void stop() {
+        if (!PlatformUI.isWorkbenchRunning())
+            return;
+        IWorkbench workbench = PlatformUI.getWorkbench();
+        workbench.getDisplay().syncExec(workbench::close);
+    }
 }

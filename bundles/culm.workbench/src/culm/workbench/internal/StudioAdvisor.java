@@ -20,65 +20,65 @@ import culm.workbench.internal.look.ThemeChoice;
 
 /** Says how the workbench starts: one window, the design perspective, and what was open last time. */
 public class StudioAdvisor extends WorkbenchAdvisor {
-	private final Optional<Path> studio;
-	private Workshop workshop;
+    private final Optional<Path> studio;
+    private Workshop workshop;
 
-	/** Starts without a studio. */
-	public StudioAdvisor() {
-		this(Optional.empty());
-	}
+    /** Starts without a studio. */
+    public StudioAdvisor() {
+        this(Optional.empty());
+    }
 
-	/**
-	 * Starts on a studio.
-	 *
-	 * @param studio its folder
-	 */
-	public StudioAdvisor(Optional<Path> studio) {
-		this.studio = studio;
-	}
+    /**
+     * Starts on a studio.
+     *
+     * @param studio its folder
+     */
+    public StudioAdvisor(Optional<Path> studio) {
+        this.studio = studio;
+    }
 
-	@Override
-	public void initialize(IWorkbenchConfigurer configurer) {
-		super.initialize(configurer);
-		configurer.setSaveAndRestore(true);
-		File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
-		Look look = new Look(Display.getCurrent(), fonts.toPath());
-		Extensions extensions = Extensions.start();
-		workshop = new Workshop(look, extensions.profiles(), extensions.rules());
-		workshop.installIn(configurer.getWorkbench());
-	}
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        super.initialize(configurer);
+        configurer.setSaveAndRestore(true);
+        File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
+        Look look = new Look(Display.getCurrent(), fonts.toPath());
+        Extensions extensions = Extensions.start();
+        workshop = new Workshop(look, extensions.profiles(), extensions.rules());
+        workshop.installIn(configurer.getWorkbench());
+    }
 
-	@Override
-	public void preStartup() {
-		new ThemeChoice(workshop.look()).restore();
-	}
+    @Override
+    public void preStartup() {
+        new ThemeChoice(workshop.look()).restore();
+    }
 
-	@Override
-	public void postStartup() {
-		new ThemeChoice(workshop.look()).restoreFrame();
-		studio.or(workshop::lastStudio).ifPresent(folder -> {
-			workshop.studio().open(folder);
-			new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder);
-		});
-	}
+    @Override
+    public void postStartup() {
+        new ThemeChoice(workshop.look()).restoreFrame();
+        studio.or(workshop::lastStudio).ifPresent(folder -> {
+            workshop.studio().open(folder);
+            new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder);
+        });
+    }
 
-	@Override
-	public void postShutdown() {
-		workshop.close();
-	}
+    @Override
+    public void postShutdown() {
+        workshop.close();
+    }
 
-	@Override
-	public String getInitialWindowPerspectiveId() {
-		return DesignPerspective.ID;
-	}
+    @Override
+    public String getInitialWindowPerspectiveId() {
+        return DesignPerspective.ID;
+    }
 
-	@Override
-	public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
-		configurer.setInitialSize(new Point(1280, 800));
-		configurer.setTitle("Culm");
-		configurer.setShowCoolBar(false);
-		configurer.setShowStatusLine(true);
-		configurer.setShowProgressIndicator(false);
-		return new WorkbenchWindowAdvisor(configurer);
-	}
+    @Override
+    public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+        configurer.setInitialSize(new Point(1280, 800));
+        configurer.setTitle("Culm");
+        configurer.setShowCoolBar(false);
+        configurer.setShowStatusLine(true);
+        configurer.setShowProgressIndicator(false);
+        return new WorkbenchWindowAdvisor(configurer);
+    }
 }

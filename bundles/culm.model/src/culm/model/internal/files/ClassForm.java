@@ -15,5 +15,5 @@ import org.eclipse.emf.ecore.EClass;
  * @param byElement meanings of elements by name
  */
 record ClassForm(EClass type, List<FeatureForm> attributes, FeatureForm cells, List<FeatureForm> elements,
-		Map<String, FeatureForm> byAttribute, Map<String, FeatureForm.Target> byElement) {
+        Map<String, FeatureForm> byAttribute, Map<String, FeatureForm.Target> byElement) {
 }

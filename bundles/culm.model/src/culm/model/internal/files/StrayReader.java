@@ -10,53 +10,53 @@ import java.util.List;
 
 /** Collects what one element holds and the model does not know, and ties it to the known neighbour that follows. */
 final class StrayReader {
-	private final Element owner;
-	private final List<Stray> waiting = new ArrayList<>();
-	private XmlNode lastNode;
-	private Element lastObject;
+    private final Element owner;
+    private final List<Stray> waiting = new ArrayList<>();
+    private XmlNode lastNode;
+    private Element lastObject;
 
-	StrayReader(Element owner) {
-		this.owner = owner;
-	}
+    StrayReader(Element owner) {
+        this.owner = owner;
+    }
 
-	static void attribute(Element owner, String name, String value) {
-		StrayAttribute attribute = ModelFactory.eINSTANCE.createStrayAttribute();
-		attribute.setName(name);
-		attribute.setValue(value);
-		owner.getStrayAttributes().add(attribute);
-	}
+    static void attribute(Element owner, String name, String value) {
+        StrayAttribute attribute = ModelFactory.eINSTANCE.createStrayAttribute();
+        attribute.setName(name);
+        attribute.setValue(value);
+        owner.getStrayAttributes().add(attribute);
+    }
 
-	void add(XmlNode node) {
-		Stray stray = ModelFactory.eINSTANCE.createStray();
-		stray.setNode(node);
-		boolean beside = node.kind() == XmlNode.Kind.COMMENT && lastNode != null && waiting.isEmpty()
-				&& node.line() == lastNode.endLine();
-		if (beside) {
-			stray.setTrailing(true);
-			anchor(stray, lastNode, lastObject);
-		} else {
-			waiting.add(stray);
-		}
-		owner.getStrays().add(stray);
-	}
+    void add(XmlNode node) {
+        Stray stray = ModelFactory.eINSTANCE.createStray();
+        stray.setNode(node);
+        boolean beside = node.kind() == XmlNode.Kind.COMMENT && lastNode != null && waiting.isEmpty()
+                && node.line() == lastNode.endLine();
+        if (beside) {
+            stray.setTrailing(true);
+            anchor(stray, lastNode, lastObject);
+        } else {
+            waiting.add(stray);
+        }
+        owner.getStrays().add(stray);
+    }
 
-	/** A known child: what waited stands before it. */
-	void passed(XmlNode node, Element object) {
-		waiting.forEach(stray -> anchor(stray, node, object));
-		waiting.clear();
-		lastNode = node;
-		lastObject = object;
-	}
+    /** A known child: what waited stands before it. */
+    void passed(XmlNode node, Element object) {
+        waiting.forEach(stray -> anchor(stray, node, object));
+        waiting.clear();
+        lastNode = node;
+        lastObject = object;
+    }
 
-	void atEnd() {
-		waiting.clear();
-	}
+    void atEnd() {
+        waiting.clear();
+    }
 
-	private static void anchor(Stray stray, XmlNode node, Element object) {
-		if (object != null) {
-			stray.setAnchor(object);
-		} else {
-			stray.setAnchorName(node.name());
-		}
-	}
+    private static void anchor(Stray stray, XmlNode node, Element object) {
+        if (object != null) {
+            stray.setAnchor(object);
+        } else {
+            stray.setAnchorName(node.name());
+        }
+    }
 }

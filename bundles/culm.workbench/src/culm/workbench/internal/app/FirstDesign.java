@@ -20,50 +20,50 @@ import culm.workbench.internal.editor.DesignInput;
 
 /** What is shown when nothing was open before: a design of the studio that fits, otherwise its first one. */
 public final class FirstDesign {
-	private final Workshop workshop;
+    private final Workshop workshop;
 
-	/**
-	 * Chooses with the types and rules of a workshop.
-	 *
-	 * @param workshop the workshop
-	 */
-	public FirstDesign(Workshop workshop) {
-		this.workshop = workshop;
-	}
+    /**
+     * Chooses with the types and rules of a workshop.
+     *
+     * @param workshop the workshop
+     */
+    public FirstDesign(Workshop workshop) {
+        this.workshop = workshop;
+    }
 
-	/**
-	 * Opens it in a workbench, unless something is open there.
-	 *
-	 * @param workbench the workbench
-	 * @param folder the studio's folder
-	 */
-	public void openIn(IWorkbench workbench, Path folder) {
-		IWorkbenchPage page = workbench.getActiveWorkbenchWindow().getActivePage();
-		if (page.getEditorReferences().length > 0) {
-			return;
-		}
-		workshop.worker().execute(() -> choose(folder).ifPresent(file -> workbench.getDisplay().asyncExec(() -> {
-			try {
-				page.openEditor(new DesignInput(file), DesignEditor.ID);
-			} catch (PartInitException e) {
-				ILog.get().error("The design cannot be opened.", e);
-			}
-		})));
-	}
+    /**
+     * Opens it in a workbench, unless something is open there.
+     *
+     * @param workbench the workbench
+     * @param folder the studio's folder
+     */
+    public void openIn(IWorkbench workbench, Path folder) {
+        IWorkbenchPage page = workbench.getActiveWorkbenchWindow().getActivePage();
+        if (page.getEditorReferences().length > 0) {
+            return;
+        }
+        workshop.worker().execute(() -> choose(folder).ifPresent(file -> workbench.getDisplay().asyncExec(() -> {
+            try {
+                page.openEditor(new DesignInput(file), DesignEditor.ID);
+            } catch (PartInitException e) {
+                ILog.get().error("The design cannot be opened.", e);
+            }
+        })));
+    }
 
-	private Optional<Path> choose(Path folder) {
-		var designs = Studio.at(folder, workshop.files()).index().of(FileKind.DESIGN);
-		Optional<Path> fits = designs.stream().map(StudioEntry::file).filter(this::fits).findFirst();
-		return fits.or(() -> designs.stream().map(StudioEntry::file).findFirst());
-	}
+    private Optional<Path> choose(Path folder) {
+        var designs = Studio.at(folder, workshop.files()).index().of(FileKind.DESIGN);
+        Optional<Path> fits = designs.stream().map(StudioEntry::file).filter(this::fits).findFirst();
+        return fits.or(() -> designs.stream().map(StudioEntry::file).findFirst());
+    }
 
-	private boolean fits(Path file) {
-		try {
-			DesignedBlank blank = workshop.bridge().read(file);
-			Assessment assessment = blank.assess();
-			return Verdict.of(assessment, blank.judge(assessment, workshop.rules())).sign() == Verdict.Sign.FITS;
-		} catch (FileProblemException e) {
-			return false; // the studio's tree shows what is wrong with it
-		}
-	}
+    private boolean fits(Path file) {
+        try {
+            DesignedBlank blank = workshop.bridge().read(file);
+            Assessment assessment = blank.assess();
+            return Verdict.of(assessment, blank.judge(assessment, workshop.rules())).sign() == Verdict.Sign.FITS;
+        } catch (FileProblemException e) {
+            return false; // the studio's tree shows what is wrong with it
+        }
+    }
 }

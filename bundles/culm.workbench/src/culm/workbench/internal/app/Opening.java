@@ -15,50 +15,50 @@ import culm.workbench.internal.editor.DesignInput;
 
 /** Opens the files of a studio in their editors. */
 public final class Opening {
-	private final IWorkbenchPage page;
+    private final IWorkbenchPage page;
 
-	/**
-	 * Opens in a page.
-	 *
-	 * @param page the page
-	 */
-	public Opening(IWorkbenchPage page) {
-		this.page = page;
-	}
+    /**
+     * Opens in a page.
+     *
+     * @param page the page
+     */
+    public Opening(IWorkbenchPage page) {
+        this.page = page;
+    }
 
-	/**
-	 * Opens a file; says so when it cannot be opened.
-	 *
-	 * @param file the file
-	 * @return its editor, if it opened
-	 */
-	public Optional<IEditorPart> open(Path file) {
-		Optional<String> editor = FileKind.of(file).flatMap(Opening::editor);
-		if (editor.isEmpty()) {
-			return Optional.empty();
-		}
-		try {
-			return Optional.ofNullable(page.openEditor(new DesignInput(file), editor.get()));
-		} catch (PartInitException e) {
-			MessageDialog.openError(page.getWorkbenchWindow().getShell(), "This cannot be opened", e.getMessage());
-			return Optional.empty();
-		}
-	}
+    /**
+     * Opens a file; says so when it cannot be opened.
+     *
+     * @param file the file
+     * @return its editor, if it opened
+     */
+    public Optional<IEditorPart> open(Path file) {
+        Optional<String> editor = FileKind.of(file).flatMap(Opening::editor);
+        if (editor.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.ofNullable(page.openEditor(new DesignInput(file), editor.get()));
+        } catch (PartInitException e) {
+            MessageDialog.openError(page.getWorkbenchWindow().getShell(), "This cannot be opened", e.getMessage());
+            return Optional.empty();
+        }
+    }
 
-	private static Optional<String> editor(FileKind kind) {
-		return kind == FileKind.DESIGN ? Optional.of(DesignEditor.ID) : Optional.empty();
-	}
+    private static Optional<String> editor(FileKind kind) {
+        return kind == FileKind.DESIGN ? Optional.of(DesignEditor.ID) : Optional.empty();
+    }
 
-	/**
-	 * The editor in which a file is open.
-	 *
-	 * @param file the file
-	 * @return the editor, if there is one
-	 */
-	public Optional<IEditorPart> editorOf(Path file) {
-		for (IEditorReference reference : page.findEditors(new DesignInput(file), null, IWorkbenchPage.MATCH_INPUT)) {
-			return Optional.ofNullable(reference.getEditor(false));
-		}
-		return Optional.empty();
-	}
+    /**
+     * The editor in which a file is open.
+     *
+     * @param file the file
+     * @return the editor, if there is one
+     */
+    public Optional<IEditorPart> editorOf(Path file) {
+        for (IEditorReference reference : page.findEditors(new DesignInput(file), null, IWorkbenchPage.MATCH_INPUT)) {
+            return Optional.ofNullable(reference.getEditor(false));
+        }
+        return Optional.empty();
+    }
 }

@@ -25,120 +25,120 @@ import culm.workbench.internal.studio.StudioFolder;
 
 /** What every part of the window works with. One for each running workbench; parts get it from their site. */
 public final class Workshop {
-	private static final String STUDIO = "studio";
-	private final Look look;
-	private final Units units = new Units();
-	private final ModelFiles files = new ModelFiles();
-	private final Bridge bridge;
-	private final Rules rules;
-	private final Icons icons;
-	private final StudioFolder studio;
-	private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-		Thread thread = new Thread(work, "Culm assessments");
-		thread.setDaemon(true);
-		return thread;
-	});
+    private static final String STUDIO = "studio";
+    private final Look look;
+    private final Units units = new Units();
+    private final ModelFiles files = new ModelFiles();
+    private final Bridge bridge;
+    private final Rules rules;
+    private final Icons icons;
+    private final StudioFolder studio;
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "Culm assessments");
+        thread.setDaemon(true);
+        return thread;
+    });
 
-	/**
-	 * A workshop that knows some types and rules.
-	 *
-	 * @param look how the window looks
-	 * @param profiles the types of profiles
-	 * @param rules the rules
-	 */
-	public Workshop(Look look, Profiles profiles, Rules rules) {
-		this.look = look;
-		this.bridge = new Bridge(profiles);
-		this.rules = rules;
-		this.icons = new Icons(look.display());
-		this.studio = new StudioFolder(files, worker, look.display()::asyncExec);
-	}
+    /**
+     * A workshop that knows some types and rules.
+     *
+     * @param look how the window looks
+     * @param profiles the types of profiles
+     * @param rules the rules
+     */
+    public Workshop(Look look, Profiles profiles, Rules rules) {
+        this.look = look;
+        this.bridge = new Bridge(profiles);
+        this.rules = rules;
+        this.icons = new Icons(look.display());
+        this.studio = new StudioFolder(files, worker, look.display()::asyncExec);
+    }
 
-	/**
-	 * The workshop of a part, from its site.
-	 *
-	 * @param site a part's site, or the workbench
-	 * @return the workshop
-	 */
-	public static Workshop of(IServiceLocator site) {
-		return site.getService(Workshop.class);
-	}
+    /**
+     * The workshop of a part, from its site.
+     *
+     * @param site a part's site, or the workbench
+     * @return the workshop
+     */
+    public static Workshop of(IServiceLocator site) {
+        return site.getService(Workshop.class);
+    }
 
-	/**
-	 * Makes this the workshop of a workbench.
-	 *
-	 * @param workbench the workbench
-	 */
-	public void installIn(IWorkbench workbench) {
-		workbench.getService(IEclipseContext.class).set(Workshop.class, this);
-	}
+    /**
+     * Makes this the workshop of a workbench.
+     *
+     * @param workbench the workbench
+     */
+    public void installIn(IWorkbench workbench) {
+        workbench.getService(IEclipseContext.class).set(Workshop.class, this);
+    }
 
-	/** {@return colours and fonts} */
-	public Look look() {
-		return look;
-	}
+    /** {@return colours and fonts} */
+    public Look look() {
+        return look;
+    }
 
-	/** {@return the unit lengths are shown in} */
-	public Units units() {
-		return units;
-	}
+    /** {@return the unit lengths are shown in} */
+    public Units units() {
+        return units;
+    }
 
-	/** {@return the studio that is open} */
-	public StudioFolder studio() {
-		return studio;
-	}
+    /** {@return the studio that is open} */
+    public StudioFolder studio() {
+        return studio;
+    }
 
-	/** {@return the icons} */
-	public Icons icons() {
-		return icons;
-	}
+    /** {@return the icons} */
+    public Icons icons() {
+        return icons;
+    }
 
-	/** {@return what reads and writes files} */
-	public ModelFiles files() {
-		return files;
-	}
+    /** {@return what reads and writes files} */
+    public ModelFiles files() {
+        return files;
+    }
 
-	/** {@return from designs to blanks, with all known types} */
-	public Bridge bridge() {
-		return bridge;
-	}
+    /** {@return from designs to blanks, with all known types} */
+    public Bridge bridge() {
+        return bridge;
+    }
 
-	/** {@return the rules blanks are judged by} */
-	public Rules rules() {
-		return rules;
-	}
+    /** {@return the rules blanks are judged by} */
+    public Rules rules() {
+        return rules;
+    }
 
-	/** {@return computes off the display's thread, one thing after the other} */
-	public ExecutorService worker() {
-		return worker;
-	}
+    /** {@return computes off the display's thread, one thing after the other} */
+    public ExecutorService worker() {
+        return worker;
+    }
 
-	/**
-	 * Opens this studio again the next time.
-	 *
-	 * @param folder its folder
-	 */
-	public void rememberStudio(Path folder) {
-		settings().put(STUDIO, folder.toString());
-		try {
-			settings().flush();
-		} catch (BackingStoreException e) {
-			ILog.get().warn("The studio is not remembered.", e);
-		}
-	}
+    /**
+     * Opens this studio again the next time.
+     *
+     * @param folder its folder
+     */
+    public void rememberStudio(Path folder) {
+        settings().put(STUDIO, folder.toString());
+        try {
+            settings().flush();
+        } catch (BackingStoreException e) {
+            ILog.get().warn("The studio is not remembered.", e);
+        }
+    }
 
-	/** {@return the studio that was open last, if it is still there} */
-	public Optional<Path> lastStudio() {
-		return Optional.ofNullable(settings().get(STUDIO, null)).map(Path::of).filter(Files::isDirectory);
-	}
+    /** {@return the studio that was open last, if it is still there} */
+    public Optional<Path> lastStudio() {
+        return Optional.ofNullable(settings().get(STUDIO, null)).map(Path::of).filter(Files::isDirectory);
+    }
 
-	private static Preferences settings() {
-		return InstanceScope.INSTANCE.getNode("culm.workbench");
-	}
+    private static Preferences settings() {
+        return InstanceScope.INSTANCE.getNode("culm.workbench");
+    }
 
-	/** Ends all computing. */
-	public void close() {
-		studio.close();
-		worker.shutdownNow();
-	}
+    /** Ends all computing. */
+    public void close() {
+        studio.close();
+        worker.shutdownNow();
+    }
 }

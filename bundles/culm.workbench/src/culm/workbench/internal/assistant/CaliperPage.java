@@ -20,61 +20,61 @@ import culm.workbench.internal.widgets.AskRow;
 
 /** Asks what a caliper and a mandrel tell; what is left empty is assumed, and the field says what. */
 final class CaliperPage extends WizardPage {
-	private final Workshop workshop;
-	private final List<FormPlan.Number> asked;
-	private final Map<String, AskRow> rows = new LinkedHashMap<>();
-	private Label assumed;
+    private final Workshop workshop;
+    private final List<FormPlan.Number> asked;
+    private final Map<String, AskRow> rows = new LinkedHashMap<>();
+    private Label assumed;
 
-	CaliperPage(Workshop workshop) {
-		super("caliper");
-		this.workshop = workshop;
-		this.asked = DesignMaker.asked(workshop.bridge().profiles());
-		setTitle("A caliper and a mandrel");
-		setDescription("Measure what you can, in this order. What is left empty is assumed.");
-	}
+    CaliperPage(Workshop workshop) {
+        super("caliper");
+        this.workshop = workshop;
+        this.asked = DesignMaker.asked(workshop.bridge().profiles());
+        setTitle("A caliper and a mandrel");
+        setDescription("Measure what you can, in this order. What is left empty is assumed.");
+    }
 
-	@Override
-	public void createControl(Composite parent) {
-		Composite outer = new Composite(parent, SWT.NONE);
-		outer.setLayout(new GridLayout());
-		ScrolledComposite scroll = new ScrolledComposite(outer, SWT.V_SCROLL);
-		GridData tall = new GridData(SWT.FILL, SWT.FILL, true, true);
-		tall.heightHint = 300;
-		scroll.setLayoutData(tall);
-		scroll.setExpandHorizontal(true);
-		Composite area = new Composite(scroll, SWT.NONE);
-		area.setLayout(new GridLayout(2, false));
-		for (FormPlan.Number number : asked) {
-			NumberForm form = NumberForm.of(number.parameter().quantity(), workshop.units().now(), number.parameter().tolerance());
-			AskRow row = new AskRow(area, number.label(), number.parameter(), form, Double.NaN, this::check);
-			row.mayBeEmpty(number.parameter().optional() ? "none" : form.text(number.parameter().standard()));
-			row.control().setData("culm.ask", number.path());
-			rows.put(number.path(), row);
-		}
-		scroll.setContent(area);
-		area.setSize(area.computeSize(SWT.DEFAULT, SWT.DEFAULT));
-		assumed = new Label(outer, SWT.WRAP);
-		GridData wide = new GridData(SWT.FILL, SWT.END, true, false);
-		wide.widthHint = 400;
-		wide.heightHint = 50;
-		assumed.setLayoutData(wide);
-		setControl(outer);
-		check();
-	}
+    @Override
+    public void createControl(Composite parent) {
+        Composite outer = new Composite(parent, SWT.NONE);
+        outer.setLayout(new GridLayout());
+        ScrolledComposite scroll = new ScrolledComposite(outer, SWT.V_SCROLL);
+        GridData tall = new GridData(SWT.FILL, SWT.FILL, true, true);
+        tall.heightHint = 300;
+        scroll.setLayoutData(tall);
+        scroll.setExpandHorizontal(true);
+        Composite area = new Composite(scroll, SWT.NONE);
+        area.setLayout(new GridLayout(2, false));
+        for (FormPlan.Number number : asked) {
+            NumberForm form = NumberForm.of(number.parameter().quantity(), workshop.units().now(), number.parameter().tolerance());
+            AskRow row = new AskRow(area, number.label(), number.parameter(), form, Double.NaN, this::check);
+            row.mayBeEmpty(number.parameter().optional() ? "none" : form.text(number.parameter().standard()));
+            row.control().setData("culm.ask", number.path());
+            rows.put(number.path(), row);
+        }
+        scroll.setContent(area);
+        area.setSize(area.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        assumed = new Label(outer, SWT.WRAP);
+        GridData wide = new GridData(SWT.FILL, SWT.END, true, false);
+        wide.widthHint = 400;
+        wide.heightHint = 50;
+        assumed.setLayoutData(wide);
+        setControl(outer);
+        check();
+    }
 
-	private void check() {
-		Optional<String> wrong = rows.values().stream().flatMap(r -> r.wrong().stream()).findFirst();
-		setErrorMessage(wrong.orElse(null));
-		List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
-		if (assumed != null) {
-			assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join(", ", open) + ". Swelling and compression are assumed too.");
-		}
-		setPageComplete(wrong.isEmpty());
-	}
+    private void check() {
+        Optional<String> wrong = rows.values().stream().flatMap(r -> r.wrong().stream()).findFirst();
+        setErrorMessage(wrong.orElse(null));
+        List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
+        if (assumed != null) {
+            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join(", ", open) + ". Swelling and compression are assumed too.");
+        }
+        setPageComplete(wrong.isEmpty());
+    }
 
-	Map<String, Double> measured() {
-		Map<String, Double> measured = new LinkedHashMap<>();
-		rows.forEach((path, row) -> row.value().ifPresent(v -> measured.put(path, v)));
-		return measured;
-	}
+    Map<String, Double> measured() {
+        Map<String, Double> measured = new LinkedHashMap<>();
+        rows.forEach((path, row) -> row.value().ifPresent(v -> measured.put(path, v)));
+        return measured;
+    }
 }

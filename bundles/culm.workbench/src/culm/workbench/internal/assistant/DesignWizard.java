@@ -19,77 +19,77 @@ import culm.workbench.internal.studio.NewFile;
 
 /** A new design in two steps: where to start from, then the parts or the numbers. */
 public final class DesignWizard extends Wizard {
-	private final IWorkbenchWindow window;
-	private final Workshop workshop;
-	private final Studio studio;
-	private final StartPage start;
-	private final PartsPage parts;
-	private final CaliperPage caliper;
+    private final IWorkbenchWindow window;
+    private final Workshop workshop;
+    private final Studio studio;
+    private final StartPage start;
+    private final PartsPage parts;
+    private final CaliperPage caliper;
 
-	DesignWizard(IWorkbenchWindow window, Workshop workshop) {
-		this.window = window;
-		this.workshop = workshop;
-		this.studio = workshop.studio().studio().orElseThrow();
-		this.start = new StartPage(workshop);
-		this.parts = new PartsPage(workshop);
-		this.caliper = new CaliperPage(workshop);
-		setWindowTitle("New design");
-		setForcePreviousAndNextButtons(true);
-	}
+    DesignWizard(IWorkbenchWindow window, Workshop workshop) {
+        this.window = window;
+        this.workshop = workshop;
+        this.studio = workshop.studio().studio().orElseThrow();
+        this.start = new StartPage(workshop);
+        this.parts = new PartsPage(workshop);
+        this.caliper = new CaliperPage(workshop);
+        setWindowTitle("New design");
+        setForcePreviousAndNextButtons(true);
+    }
 
-	@Override
-	public void addPages() {
-		addPage(start);
-		addPage(parts);
-		addPage(caliper);
-	}
+    @Override
+    public void addPages() {
+        addPage(start);
+        addPage(parts);
+        addPage(caliper);
+    }
 
-	@Override
-	public IWizardPage getNextPage(IWizardPage page) {
-		if (page != start) {
-			return null;
-		}
-		return switch (start.from()) {
-			case BLANK -> null;
-			case PARTS -> parts;
-			case CALIPER -> caliper;
-		};
-	}
+    @Override
+    public IWizardPage getNextPage(IWizardPage page) {
+        if (page != start) {
+            return null;
+        }
+        return switch (start.from()) {
+            case BLANK -> null;
+            case PARTS -> parts;
+            case CALIPER -> caliper;
+        };
+    }
 
-	@Override
-	public boolean canFinish() {
-		IWizardPage second = getNextPage(start);
-		return start.isPageComplete() && (second == null || second.isPageComplete() && getContainer().getCurrentPage() == second);
-	}
+    @Override
+    public boolean canFinish() {
+        IWizardPage second = getNextPage(start);
+        return start.isPageComplete() && (second == null || second.isPageComplete() && getContainer().getCurrentPage() == second);
+    }
 
-	@Override
-	public boolean performFinish() {
-		String name = start.name();
-		NewFile target = NewFile.design(workshop, studio, name);
-		try {
-			Design design = design(name, target.file());
-			target.write(design);
-			open(target.file());
-			return true;
-		} catch (FileProblemException e) {
-			MessageDialog.openError(getShell(), "The design was not made", e.problem().message());
-			return false;
-		}
-	}
+    @Override
+    public boolean performFinish() {
+        String name = start.name();
+        NewFile target = NewFile.design(workshop, studio, name);
+        try {
+            Design design = design(name, target.file());
+            target.write(design);
+            open(target.file());
+            return true;
+        } catch (FileProblemException e) {
+            MessageDialog.openError(getShell(), "The design was not made", e.problem().message());
+            return false;
+        }
+    }
 
-	private Design design(String name, Path file) throws FileProblemException {
-		DesignMaker maker = new DesignMaker(workshop, studio);
-		return switch (start.from()) {
-			case BLANK -> maker.like(start.chosen(), name);
-			case PARTS -> maker.ofParts(name, file, parts.links(file));
-			case CALIPER -> maker.measured(name, caliper.measured());
-		};
-	}
+    private Design design(String name, Path file) throws FileProblemException {
+        DesignMaker maker = new DesignMaker(workshop, studio);
+        return switch (start.from()) {
+            case BLANK -> maker.like(start.chosen(), name);
+            case PARTS -> maker.ofParts(name, file, parts.links(file));
+            case CALIPER -> maker.measured(name, caliper.measured());
+        };
+    }
 
-	private void open(Path file) {
-		Optional<IEditorPart> editor = new Opening(window.getActivePage()).open(file);
-		if (start.tellTurns() && editor.orElse(null) instanceof DesignEditor design) {
-			window.getShell().getDisplay().asyncExec(design::fit);
-		}
-	}
+    private void open(Path file) {
+        Optional<IEditorPart> editor = new Opening(window.getActivePage()).open(file);
+        if (start.tellTurns() && editor.orElse(null) instanceof DesignEditor design) {
+            window.getShell().getDisplay().asyncExec(design::fit);
+        }
+    }
 }

@@ -18,92 +18,92 @@ import culm.workbench.internal.app.Workshop;
 
 /** Asks for a name and where to start from. */
 final class StartPage extends WizardPage {
-	/** Where a new design starts from. */
-	enum From {
-		/** A blank that works. */
-		BLANK,
-		/** Parts of the studio. */
-		PARTS,
-		/** A caliper and a mandrel. */
-		CALIPER
-	}
+    /** Where a new design starts from. */
+    enum From {
+        /** A blank that works. */
+        BLANK,
+        /** Parts of the studio. */
+        PARTS,
+        /** A caliper and a mandrel. */
+        CALIPER
+    }
 
-	private final List<StudioEntry> designs;
-	private Text name;
-	private Button blank;
-	private Button parts;
-	private Combo which;
-	private Button turns;
-	private boolean named;
+    private final List<StudioEntry> designs;
+    private Text name;
+    private Button blank;
+    private Button parts;
+    private Combo which;
+    private Button turns;
+    private boolean named;
 
-	StartPage(Workshop workshop) {
-		super("start");
-		setTitle("New design");
-		setDescription("What to start from.");
-		designs = workshop.studio().index().map(i -> i.of(FileKind.DESIGN).stream().filter(d -> d.problem().isEmpty()).toList()).orElse(List.of());
-	}
+    StartPage(Workshop workshop) {
+        super("start");
+        setTitle("New design");
+        setDescription("What to start from.");
+        designs = workshop.studio().index().map(i -> i.of(FileKind.DESIGN).stream().filter(d -> d.problem().isEmpty()).toList()).orElse(List.of());
+    }
 
-	@Override
-	public void createControl(Composite parent) {
-		Composite area = new Composite(parent, SWT.NONE);
-		GridLayout layout = new GridLayout(2, false);
-		layout.verticalSpacing = 8;
-		area.setLayout(layout);
-		new Label(area, SWT.NONE).setText("name");
-		name = new Text(area, SWT.BORDER);
-		name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-		name.setData("culm.ask", "name");
-		name.addListener(SWT.Modify, e -> check());
-		blank = radio(area, "a blank that works");
-		which = new Combo(area, SWT.READ_ONLY);
-		GridData indented = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
-		indented.horizontalIndent = 24;
-		which.setLayoutData(indented);
-		which.setItems(designs.stream().map(StudioEntry::title).toArray(String[]::new));
-		which.select(0);
-		turns = new Button(area, SWT.CHECK);
-		turns.setText("then tell how many turns were left on it");
-		GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
-		below.horizontalIndent = 24;
-		turns.setLayoutData(below);
-		parts = radio(area, "parts of the studio");
-		Button caliper = radio(area, "a caliper and a mandrel alone");
-		(designs.isEmpty() ? caliper : blank).setSelection(true);
-		blank.setEnabled(!designs.isEmpty());
-		setControl(area);
-		check();
-	}
+    @Override
+    public void createControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.verticalSpacing = 8;
+        area.setLayout(layout);
+        new Label(area, SWT.NONE).setText("name");
+        name = new Text(area, SWT.BORDER);
+        name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        name.setData("culm.ask", "name");
+        name.addListener(SWT.Modify, e -> check());
+        blank = radio(area, "a blank that works");
+        which = new Combo(area, SWT.READ_ONLY);
+        GridData indented = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        indented.horizontalIndent = 24;
+        which.setLayoutData(indented);
+        which.setItems(designs.stream().map(StudioEntry::title).toArray(String[]::new));
+        which.select(0);
+        turns = new Button(area, SWT.CHECK);
+        turns.setText("then tell how many turns were left on it");
+        GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        below.horizontalIndent = 24;
+        turns.setLayoutData(below);
+        parts = radio(area, "parts of the studio");
+        Button caliper = radio(area, "a caliper and a mandrel alone");
+        (designs.isEmpty() ? caliper : blank).setSelection(true);
+        blank.setEnabled(!designs.isEmpty());
+        setControl(area);
+        check();
+    }
 
-	private Button radio(Composite area, String words) {
-		Button button = new Button(area, SWT.RADIO);
-		button.setText(words);
-		button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
-		button.addListener(SWT.Selection, e -> check());
-		return button;
-	}
+    private Button radio(Composite area, String words) {
+        Button button = new Button(area, SWT.RADIO);
+        button.setText(words);
+        button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        button.addListener(SWT.Selection, e -> check());
+        return button;
+    }
 
-	private void check() {
-		which.setEnabled(from() == From.BLANK);
-		turns.setEnabled(from() == From.BLANK);
-		named |= !name.getText().isBlank();
-		setErrorMessage(named && name.getText().isBlank() ? "A name is needed." : null);
-		setPageComplete(!name.getText().isBlank());
-		getContainer().updateButtons();
-	}
+    private void check() {
+        which.setEnabled(from() == From.BLANK);
+        turns.setEnabled(from() == From.BLANK);
+        named |= !name.getText().isBlank();
+        setErrorMessage(named && name.getText().isBlank() ? "A name is needed." : null);
+        setPageComplete(!name.getText().isBlank());
+        getContainer().updateButtons();
+    }
 
-	String name() {
-		return name.getText().strip();
-	}
+    String name() {
+        return name.getText().strip();
+    }
 
-	From from() {
-		return blank.getSelection() ? From.BLANK : parts.getSelection() ? From.PARTS : From.CALIPER;
-	}
+    From from() {
+        return blank.getSelection() ? From.BLANK : parts.getSelection() ? From.PARTS : From.CALIPER;
+    }
 
-	StudioEntry chosen() {
-		return designs.get(which.getSelectionIndex());
-	}
+    StudioEntry chosen() {
+        return designs.get(which.getSelectionIndex());
+    }
 
-	boolean tellTurns() {
-		return from() == From.BLANK && turns.getSelection();
-	}
+    boolean tellTurns() {
+        return from() == From.BLANK && turns.getSelection();
+    }
 }

@@ -23,121 +23,121 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** What changes if: the difference to the blank that worked first, then number by number; changes are tried here before they are made. */
 public final class ChangesPage extends Composite {
-	private final Workshop workshop;
-	private final DesignSession session;
-	private final Trial trial;
-	private final Label sentence;
-	private final TrialControls controls;
-	private final ComparisonCanvas canvas;
-	private final LinkText use;
-	private final LinkText clear;
-	private final culm.workbench.internal.editor.Recompute<Comparison> recompute;
-	private Comparison shown = Comparison.NONE;
+    private final Workshop workshop;
+    private final DesignSession session;
+    private final Trial trial;
+    private final Label sentence;
+    private final TrialControls controls;
+    private final ComparisonCanvas canvas;
+    private final LinkText use;
+    private final LinkText clear;
+    private final culm.workbench.internal.editor.Recompute<Comparison> recompute;
+    private Comparison shown = Comparison.NONE;
 
-	/**
-	 * The page of a design.
-	 *
-	 * @param parent where it goes
-	 * @param workshop what the window works with
-	 * @param session the design
-	 * @param refused told why something cannot be done
-	 */
-	public ChangesPage(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
-		super(parent, SWT.NONE);
-		this.workshop = workshop;
-		this.session = session;
-		this.trial = new Trial(workshop, session);
-		this.recompute = new culm.workbench.internal.editor.Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
-		GridLayout layout = new GridLayout(2, false);
-		layout.marginWidth = 12;
-		layout.verticalSpacing = 8;
-		setLayout(layout);
-		workshop.look().dress(this, Role.PAPER, Role.INK);
-		sentence = new Label(this, SWT.WRAP);
-		sentence.setFont(workshop.look().font(Size.HEADING, SWT.BOLD));
-		workshop.look().dress(sentence, Role.PAPER, Role.INK);
-		GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
-		sentence.setLayoutData(wide);
-		controls = new TrialControls(this, workshop, session, trial, this::show);
-		controls.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-		use = new LinkText(this, workshop.look(), "use what was tried", Size.BODY);
-		use.onClick(() -> {
-			try {
-				trial.use();
-				controls.reset();
-			} catch (FileProblemException e) {
-				refused.accept(e);
-			}
-		});
-		use.setVisible(false);
-		clear = new LinkText(this, workshop.look(), "try nothing", Size.BODY);
-		clear.onClick(() -> {
-			trial.clear();
-			controls.reset();
-			show();
-		});
-		clear.setVisible(false);
-		canvas = new ComparisonCanvas(this, workshop.look());
-		canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
-		Runnable end = workshop.units().onChange(this::show);
-		addListener(SWT.Dispose, e -> end.run());
-	}
+    /**
+     * The page of a design.
+     *
+     * @param parent where it goes
+     * @param workshop what the window works with
+     * @param session the design
+     * @param refused told why something cannot be done
+     */
+    public ChangesPage(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        this.session = session;
+        this.trial = new Trial(workshop, session);
+        this.recompute = new culm.workbench.internal.editor.Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 12;
+        layout.verticalSpacing = 8;
+        setLayout(layout);
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        sentence = new Label(this, SWT.WRAP);
+        sentence.setFont(workshop.look().font(Size.HEADING, SWT.BOLD));
+        workshop.look().dress(sentence, Role.PAPER, Role.INK);
+        GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
+        sentence.setLayoutData(wide);
+        controls = new TrialControls(this, workshop, session, trial, this::show);
+        controls.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
+        use = new LinkText(this, workshop.look(), "use what was tried", Size.BODY);
+        use.onClick(() -> {
+            try {
+                trial.use();
+                controls.reset();
+            } catch (FileProblemException e) {
+                refused.accept(e);
+            }
+        });
+        use.setVisible(false);
+        clear = new LinkText(this, workshop.look(), "try nothing", Size.BODY);
+        clear.onClick(() -> {
+            trial.clear();
+            controls.reset();
+            show();
+        });
+        clear.setVisible(false);
+        canvas = new ComparisonCanvas(this, workshop.look());
+        canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        Runnable end = workshop.units().onChange(this::show);
+        addListener(SWT.Dispose, e -> end.run());
+    }
 
-	/** Shows the design as it is now. */
-	public void show() {
-		Optional<DesignedBlank> now = session.blank();
-		if (now.isEmpty() || isDisposed()) {
-			return;
-		}
-		Optional<DesignedBlank> tried = Optional.empty();
-		try {
-			tried = trial.blank();
-		} catch (FileProblemException e) {
-			sentence.setText(e.problem().message());
-			return;
-		}
-		Optional<DesignedBlank> other = tried;
-		var unit = workshop.units().now();
-		recompute.ask(() -> compare(now.get(), other, unit));
-		controls.show();
-	}
+    /** Shows the design as it is now. */
+    public void show() {
+        Optional<DesignedBlank> now = session.blank();
+        if (now.isEmpty() || isDisposed()) {
+            return;
+        }
+        Optional<DesignedBlank> tried = Optional.empty();
+        try {
+            tried = trial.blank();
+        } catch (FileProblemException e) {
+            sentence.setText(e.problem().message());
+            return;
+        }
+        Optional<DesignedBlank> other = tried;
+        var unit = workshop.units().now();
+        recompute.ask(() -> compare(now.get(), other, unit));
+        controls.show();
+    }
 
-	private Comparison compare(DesignedBlank now, Optional<DesignedBlank> tried, culm.workbench.internal.numbers.LengthUnit unit) {
-		Optional<Fit> fit = now.blank().fit();
-		String name = fit.isPresent() ? "the blank that worked" : "as saved";
-		Blank base = fit.map(f -> f.worked().edit().fit(f).build()).orElseGet(() -> saved(now));
-		Assessment a = Assessor.assess(base);
-		return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), unit);
-	}
+    private Comparison compare(DesignedBlank now, Optional<DesignedBlank> tried, culm.workbench.internal.numbers.LengthUnit unit) {
+        Optional<Fit> fit = now.blank().fit();
+        String name = fit.isPresent() ? "the blank that worked" : "as saved";
+        Blank base = fit.map(f -> f.worked().edit().fit(f).build()).orElseGet(() -> saved(now));
+        Assessment a = Assessor.assess(base);
+        return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), unit);
+    }
 
-	/** The design as it stands on disk; as it is now when that cannot be read. */
-	private Blank saved(DesignedBlank now) {
-		try {
-			return workshop.bridge().read(session.file()).blank();
-		} catch (FileProblemException e) {
-			return now.blank();
-		}
-	}
+    /** The design as it stands on disk; as it is now when that cannot be read. */
+    private Blank saved(DesignedBlank now) {
+        try {
+            return workshop.bridge().read(session.file()).blank();
+        } catch (FileProblemException e) {
+            return now.blank();
+        }
+    }
 
-	private void publish(Comparison now) {
-		if (isDisposed()) {
-			return;
-		}
-		shown = now;
-		sentence.setText(now.sentence());
-		use.setVisible(now.tried());
-		clear.setVisible(now.tried());
-		canvas.show(now);
-		layout();
-	}
+    private void publish(Comparison now) {
+        if (isDisposed()) {
+            return;
+        }
+        shown = now;
+        sentence.setText(now.sentence());
+        use.setVisible(now.tried());
+        clear.setVisible(now.tried());
+        canvas.show(now);
+        layout();
+    }
 
-	/** {@return what is said now} */
-	public String sentence() {
-		return shown.sentence();
-	}
+    /** {@return what is said now} */
+    public String sentence() {
+        return shown.sentence();
+    }
 
-	/** {@return whether what is shown will still change} */
-	public boolean pending() {
-		return recompute.pending();
-	}
+    /** {@return whether what is shown will still change} */
+    public boolean pending() {
+        return recompute.pending();
+    }
 }

@@ -23,96 +23,96 @@ import culm.workbench.internal.numbers.NumberForm;
  * @param tried whether there is a third column
  */
 record Comparison(String baseName, String sentence, List<Line> lines, boolean tried) {
-	static final Comparison NONE = new Comparison("", "", List.of(), false);
+    static final Comparison NONE = new Comparison("", "", List.of(), false);
 
-	/** One number of each. */
-	record Line(String words, String base, String now, String tried, boolean input) {
-		boolean differs() {
-			return !base.equals(now) || !tried.isEmpty() && !now.equals(tried);
-		}
-	}
+    /** One number of each. */
+    record Line(String words, String base, String now, String tried, boolean input) {
+        boolean differs() {
+            return !base.equals(now) || !tried.isEmpty() && !now.equals(tried);
+        }
+    }
 
-	static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
-		return new Maker(base, now, tried, unit).make(baseName);
-	}
+    static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
+        return new Maker(base, now, tried, unit).make(baseName);
+    }
 
-	private static final class Maker {
-		private final Assessment base;
-		private final Assessment now;
-		private final Optional<Assessment> tried;
-		private final LengthUnit unit;
-		private final List<Line> lines = new ArrayList<>();
+    private static final class Maker {
+        private final Assessment base;
+        private final Assessment now;
+        private final Optional<Assessment> tried;
+        private final LengthUnit unit;
+        private final List<Line> lines = new ArrayList<>();
 
-		Maker(Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
-			this.base = base;
-			this.now = now;
-			this.tried = tried;
-			this.unit = unit;
-		}
+        Maker(Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
+            this.base = base;
+            this.now = now;
+            this.tried = tried;
+            this.unit = unit;
+        }
 
-		Comparison make(String baseName) {
-			result("turns left", Assessment::turnsLeft, new NumberForm(Quantity.COUNT, unit, 1));
-			result("give or take, turns", a -> a.turnsBand().map(b -> OptionalDouble.of(b.half())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.COUNT, unit, 1));
-			result("sides close at", Assessment::sidesCloseAt, new NumberForm(Quantity.LENGTH, unit, 1));
-			result("open at the staple's top", Assessment::openAtStapleTop, new NumberForm(Quantity.LENGTH, unit, 2));
-			result("tie, for one turn", Assessment::tieLengthPerTurn, new NumberForm(Quantity.LENGTH, unit, 1));
-			result("cane on the staple", Assessment::caneOnStaple, new NumberForm(Quantity.LENGTH, unit, 1));
-			result("thread", a -> a.thread().map(t -> OptionalDouble.of(t.length())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.LENGTH, unit, 0));
-			inputs();
-			return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent());
-		}
+        Comparison make(String baseName) {
+            result("turns left", Assessment::turnsLeft, new NumberForm(Quantity.COUNT, unit, 1));
+            result("give or take, turns", a -> a.turnsBand().map(b -> OptionalDouble.of(b.half())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.COUNT, unit, 1));
+            result("sides close at", Assessment::sidesCloseAt, new NumberForm(Quantity.LENGTH, unit, 1));
+            result("open at the staple's top", Assessment::openAtStapleTop, new NumberForm(Quantity.LENGTH, unit, 2));
+            result("tie, for one turn", Assessment::tieLengthPerTurn, new NumberForm(Quantity.LENGTH, unit, 1));
+            result("cane on the staple", Assessment::caneOnStaple, new NumberForm(Quantity.LENGTH, unit, 1));
+            result("thread", a -> a.thread().map(t -> OptionalDouble.of(t.length())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.LENGTH, unit, 0));
+            inputs();
+            return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent());
+        }
 
-		private void result(String words, java.util.function.Function<Assessment, OptionalDouble> number, NumberForm form) {
-			lines.add(new Line(words, text(number.apply(base), form), text(number.apply(now), form),
-					tried.map(t -> text(number.apply(t), form)).orElse(""), false));
-		}
+        private void result(String words, java.util.function.Function<Assessment, OptionalDouble> number, NumberForm form) {
+            lines.add(new Line(words, text(number.apply(base), form), text(number.apply(now), form),
+                    tried.map(t -> text(number.apply(t), form)).orElse(""), false));
+        }
 
-		private static String text(OptionalDouble value, NumberForm form) {
-			if (value.isEmpty()) {
-				return "none";
-			}
-			double step = Math.pow(10, -form.decimals());
-			return form.text(Math.rint(value.getAsDouble() / step) * step);
-		}
+        private static String text(OptionalDouble value, NumberForm form) {
+            if (value.isEmpty()) {
+                return "none";
+            }
+            double step = Math.pow(10, -form.decimals());
+            return form.text(Math.rint(value.getAsDouble() / step) * step);
+        }
 
-		private void inputs() {
-			TreeSet<String> seen = new TreeSet<>();
-			for (Blank blank : tried.map(t -> List.of(now.blank(), base.blank(), t.blank())).orElse(List.of(now.blank(), base.blank()))) {
-				for (Input input : blank.inputs()) {
-					if (seen.add(input.path()) && !input.path().equals("fit.delta")) {
-						input(input);
-					}
-				}
-			}
-		}
+        private void inputs() {
+            TreeSet<String> seen = new TreeSet<>();
+            for (Blank blank : tried.map(t -> List.of(now.blank(), base.blank(), t.blank())).orElse(List.of(now.blank(), base.blank()))) {
+                for (Input input : blank.inputs()) {
+                    if (seen.add(input.path()) && !input.path().equals("fit.delta")) {
+                        input(input);
+                    }
+                }
+            }
+        }
 
-		private void input(Input input) {
-			NumberForm form = NumberForm.of(input.parameter().quantity(), unit, input.tolerance().plusMinus());
-			String cell = input.path().indexOf('[') >= 0 ? " (" + input.path().replaceAll(".*\\[(\\d+)\\].*", "row $1") + ")" : "";
-			Line line = new Line(input.parameter().label() + cell, own(base.blank(), input.path(), form), own(now.blank(), input.path(), form),
-					tried.map(t -> own(t.blank(), input.path(), form)).orElse(""), true);
-			if (line.differs()) {
-				lines.add(line);
-			}
-		}
+        private void input(Input input) {
+            NumberForm form = NumberForm.of(input.parameter().quantity(), unit, input.tolerance().plusMinus());
+            String cell = input.path().indexOf('[') >= 0 ? " (" + input.path().replaceAll(".*\\[(\\d+)\\].*", "row $1") + ")" : "";
+            Line line = new Line(input.parameter().label() + cell, own(base.blank(), input.path(), form), own(now.blank(), input.path(), form),
+                    tried.map(t -> own(t.blank(), input.path(), form)).orElse(""), true);
+            if (line.differs()) {
+                lines.add(line);
+            }
+        }
 
-		private static String own(Blank blank, String path, NumberForm form) {
-			Optional<Input> input = blank.inputs().stream().filter(i -> i.path().equals(path)).findFirst();
-			return input.map(i -> form.text(i.value())).orElse("none");
-		}
+        private static String own(Blank blank, String path, NumberForm form) {
+            Optional<Input> input = blank.inputs().stream().filter(i -> i.path().equals(path)).findFirst();
+            return input.map(i -> form.text(i.value())).orElse("none");
+        }
 
-		private String sentence(String baseName, Assessment other) {
-			if (base.turnsLeft().isEmpty() || other.turnsLeft().isEmpty()) {
-				return other.turnsLeft().isEmpty() ? "The sides do not close any more." : "The sides close now.";
-			}
-			double turns = other.turnsLeft().getAsDouble() - base.turnsLeft().getAsDouble();
-			double height = other.sidesCloseAt().orElse(0) - base.sidesCloseAt().orElse(0);
-			String take = other.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
-			if (Math.abs(turns) < 0.05) {
-				return "As many turns left as " + baseName + take + ".";
-			}
-			return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
-					+ (Math.abs(height) < 0.05 ? "at the same height." : Say.mm(Math.abs(height)) + (height > 0 ? " higher." : " lower."));
-		}
-	}
+        private String sentence(String baseName, Assessment other) {
+            if (base.turnsLeft().isEmpty() || other.turnsLeft().isEmpty()) {
+                return other.turnsLeft().isEmpty() ? "The sides do not close any more." : "The sides close now.";
+            }
+            double turns = other.turnsLeft().getAsDouble() - base.turnsLeft().getAsDouble();
+            double height = other.sidesCloseAt().orElse(0) - base.sidesCloseAt().orElse(0);
+            String take = other.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
+            if (Math.abs(turns) < 0.05) {
+                return "As many turns left as " + baseName + take + ".";
+            }
+            return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
+                    + (Math.abs(height) < 0.05 ? "at the same height." : Say.mm(Math.abs(height)) + (height > 0 ? " higher." : " lower."));
+        }
+    }
 }

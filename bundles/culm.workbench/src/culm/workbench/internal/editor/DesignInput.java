@@ -12,84 +12,84 @@ import org.eclipse.ui.IPersistableElement;
 
 /** A file that is edited; remembered when the window closes. */
 public final class DesignInput implements IPathEditorInput, IPersistableElement {
-	private static final String PATH = "path";
-	private final Path file;
+    private static final String PATH = "path";
+    private final Path file;
 
-	/**
-	 * The input for a file.
-	 *
-	 * @param file its path
-	 */
-	public DesignInput(Path file) {
-		this.file = file.toAbsolutePath().normalize();
-	}
+    /**
+     * The input for a file.
+     *
+     * @param file its path
+     */
+    public DesignInput(Path file) {
+        this.file = file.toAbsolutePath().normalize();
+    }
 
-	/** {@return the file, absolute} */
-	public Path file() {
-		return file;
-	}
+    /** {@return the file, absolute} */
+    public Path file() {
+        return file;
+    }
 
-	@Override
-	public IPath getPath() {
-		return IPath.fromPath(file);
-	}
+    @Override
+    public IPath getPath() {
+        return IPath.fromPath(file);
+    }
 
-	@Override
-	public boolean exists() {
-		return Files.exists(file);
-	}
+    @Override
+    public boolean exists() {
+        return Files.exists(file);
+    }
 
-	@Override
-	public ImageDescriptor getImageDescriptor() {
-		return null;
-	}
+    @Override
+    public ImageDescriptor getImageDescriptor() {
+        return null;
+    }
 
-	@Override
-	public String getName() {
-		return file.getFileName().toString();
-	}
+    @Override
+    public String getName() {
+        return file.getFileName().toString();
+    }
 
-	@Override
-	public String getToolTipText() {
-		return file.toString();
-	}
+    @Override
+    public String getToolTipText() {
+        return file.toString();
+    }
 
-	@Override
-	public IPersistableElement getPersistable() {
-		return exists() ? this : null;
-	}
+    @Override
+    public IPersistableElement getPersistable() {
+        return exists() ? this : null;
+    }
 
-	@Override
-	public void saveState(IMemento memento) {
-		memento.putString(PATH, file.toString());
-	}
+    @Override
+    public void saveState(IMemento memento) {
+        memento.putString(PATH, file.toString());
+    }
 
-	@Override
-	public String getFactoryId() {
-		return "culm.workbench.designInput";
-	}
+    @Override
+    public String getFactoryId() {
+        return "culm.workbench.designInput";
+    }
 
-	@Override
-	public <T> T getAdapter(Class<T> adapter) {
-		return adapter == Path.class ? adapter.cast(file) : null;
-	}
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == Path.class ? adapter.cast(file) : null;
+    }
 
-	@Override
-	public boolean equals(Object other) {
-		return other instanceof DesignInput input && file.equals(input.file);
-	}
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DesignInput input && file.equals(input.file);
+    }
 
-	@Override
-	public int hashCode() {
-		return file.hashCode();
-	}
+    @Override
+    public int hashCode() {
+        return file.hashCode();
+    }
 
-	/** Makes inputs again that were remembered. */
-	public static final class Factory implements IElementFactory {
-		@Override
-		public DesignInput createElement(IMemento memento) {
-			String path = memento.getString(PATH);
-			return path == null ? null : new DesignInput(Path.of(path));
-		}
-	}
+    /** Makes inputs again that were remembered. */
+    public static final class Factory implements IElementFactory {
+        @Override
+        public DesignInput createElement(IMemento memento) {
+            String path = memento.getString(PATH);
+            return path == null ? null : new DesignInput(Path.of(path));
+        }
+    }
 }

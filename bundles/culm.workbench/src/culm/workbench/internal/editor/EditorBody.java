@@ -23,124 +23,124 @@ import culm.workbench.internal.widgets.NoticeBar;
 
 /** What stands in a design's editor: verdict, form, and the pages beside it. */
 final class EditorBody {
-	private static final int FORM = 252;
-	private final DesignSession session;
-	private final HeaderRow header;
-	private final NoticeBar notice;
-	private final ParameterForm form;
-	private final Composite stack;
-	private final ReedPage reed;
-	private final GraphsPage graphs;
-	private final ChangesPage changes;
-	private DesignEditor.Page page = DesignEditor.Page.REED;
-	private Shown drawn;
-	private DesignEditor.Page drawnOn;
+    private static final int FORM = 252;
+    private final DesignSession session;
+    private final HeaderRow header;
+    private final NoticeBar notice;
+    private final ParameterForm form;
+    private final Composite stack;
+    private final ReedPage reed;
+    private final GraphsPage graphs;
+    private final ChangesPage changes;
+    private DesignEditor.Page page = DesignEditor.Page.REED;
+    private Shown drawn;
+    private DesignEditor.Page drawnOn;
 
-	EditorBody(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
-		this.session = session;
-		Composite all = new Composite(parent, SWT.NONE);
-		GridLayout layout = new GridLayout(2, false);
-		layout.marginWidth = 0;
-		layout.marginHeight = 0;
-		layout.horizontalSpacing = 6;
-		layout.verticalSpacing = 0;
-		all.setLayout(layout);
-		workshop.look().dress(all, Role.PAPER, Role.INK);
-		header = new HeaderRow(all, workshop.look(), this::show);
-		header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-		notice = new NoticeBar(all, workshop.look());
-		GridData bar = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
-		bar.exclude = true;
-		notice.setLayoutData(bar);
-		form = new ParameterForm(all, workshop, session);
-		GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
-		left.widthHint = FORM;
-		form.setLayoutData(left);
-		stack = new Composite(all, SWT.NONE);
-		stack.setLayout(new StackLayout());
-		stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		workshop.look().dress(stack, Role.PAPER, Role.INK);
-		reed = new ReedPage(stack, workshop, session, pointer, refused);
-		graphs = new GraphsPage(stack, workshop.look(), pointer);
-		changes = new ChangesPage(stack, workshop, session, refused);
-		show(page);
-	}
+    EditorBody(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
+        this.session = session;
+        Composite all = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = 6;
+        layout.verticalSpacing = 0;
+        all.setLayout(layout);
+        workshop.look().dress(all, Role.PAPER, Role.INK);
+        header = new HeaderRow(all, workshop.look(), this::show);
+        header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
+        notice = new NoticeBar(all, workshop.look());
+        GridData bar = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
+        bar.exclude = true;
+        notice.setLayoutData(bar);
+        form = new ParameterForm(all, workshop, session);
+        GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
+        left.widthHint = FORM;
+        form.setLayoutData(left);
+        stack = new Composite(all, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        workshop.look().dress(stack, Role.PAPER, Role.INK);
+        reed = new ReedPage(stack, workshop, session, pointer, refused);
+        graphs = new GraphsPage(stack, workshop.look(), pointer);
+        changes = new ChangesPage(stack, workshop, session, refused);
+        show(page);
+    }
 
-	/** Shows a page. */
-	void show(DesignEditor.Page now) {
-		page = now;
-		((StackLayout) stack.getLayout()).topControl = switch (now) {
-			case REED -> reed;
-			case GRAPHS -> graphs;
-			case CHANGES -> changes;
-		};
-		stack.layout();
-		header.chosen(now);
-		showShown();
-	}
+    /** Shows a page. */
+    void show(DesignEditor.Page now) {
+        page = now;
+        ((StackLayout) stack.getLayout()).topControl = switch (now) {
+            case REED -> reed;
+            case GRAPHS -> graphs;
+            case CHANGES -> changes;
+        };
+        stack.layout();
+        header.chosen(now);
+        showShown();
+    }
 
-	/** Shows the design as it is now. */
-	void refresh(String name) {
-		header.show(name, session.shown().verdict());
-		showShown();
-		form.show();
-	}
+    /** Shows the design as it is now. */
+    void refresh(String name) {
+        header.show(name, session.shown().verdict());
+        showShown();
+        form.show();
+    }
 
-	/** Only what can be seen is drawn. */
-	private void showShown() {
-		Shown now = session.shown();
-		if (now == drawn && page == drawnOn && page != DesignEditor.Page.CHANGES) {
-			return;
-		}
-		drawn = now;
-		drawnOn = page;
-		switch (page) {
-			case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
-			case GRAPHS -> graphs.show(now);
-			case CHANGES -> changes.show();
-		}
-	}
+    /** Only what can be seen is drawn. */
+    private void showShown() {
+        Shown now = session.shown();
+        if (now == drawn && page == drawnOn && page != DesignEditor.Page.CHANGES) {
+            return;
+        }
+        drawn = now;
+        drawnOn = page;
+        switch (page) {
+            case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
+            case GRAPHS -> graphs.show(now);
+            case CHANGES -> changes.show();
+        }
+    }
 
-	boolean isDisposed() {
-		return header.isDisposed();
-	}
+    boolean isDisposed() {
+        return header.isDisposed();
+    }
 
-	HeaderRow header() {
-		return header;
-	}
+    HeaderRow header() {
+        return header;
+    }
 
-	NoticeBar notice() {
-		return notice;
-	}
+    NoticeBar notice() {
+        return notice;
+    }
 
-	ParameterForm form() {
-		return form;
-	}
+    ParameterForm form() {
+        return form;
+    }
 
-	ReedPage reed() {
-		return reed;
-	}
+    ReedPage reed() {
+        return reed;
+    }
 
-	ChangesPage changes() {
-		return changes;
-	}
+    ChangesPage changes() {
+        return changes;
+    }
 
-	DesignEditor.Page page() {
-		return page;
-	}
+    DesignEditor.Page page() {
+        return page;
+    }
 
-	/** {@return every drawing of this editor, the one with the focus first} */
-	List<Figure> figures() {
-		Control focused = Display.getCurrent().getFocusControl();
-		List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), graphs.along(), graphs.gouge()));
-		reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
-		graphs.show(session.shown());
-		if (focused instanceof Figure figure && all.remove(figure)) {
-			all.add(0, figure);
-		} else if (page == DesignEditor.Page.GRAPHS) {
-			all.remove(graphs.along());
-			all.add(0, graphs.along());
-		}
-		return all;
-	}
+    /** {@return every drawing of this editor, the one with the focus first} */
+    List<Figure> figures() {
+        Control focused = Display.getCurrent().getFocusControl();
+        List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), graphs.along(), graphs.gouge()));
+        reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
+        graphs.show(session.shown());
+        if (focused instanceof Figure figure && all.remove(figure)) {
+            all.add(0, figure);
+        } else if (page == DesignEditor.Page.GRAPHS) {
+            all.remove(graphs.along());
+            all.add(0, graphs.along());
+        }
+        return all;
+    }
 }

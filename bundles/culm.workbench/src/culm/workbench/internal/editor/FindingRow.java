@@ -13,115 +13,115 @@ import culm.workbench.internal.widgets.SignPainter;
 
 /** One finding as it is painted in the list. */
 final class FindingRow {
-	private static final int SIGN = 24;
-	private static final int GAP = 14;
-	private static final int AROUND = 4;
-	private final Finding finding;
-	private final Look look;
-	private final TextLayout text;
-	private final TextLayout more;
-	private boolean open;
-	private int top;
-	private int bottom;
-	private int whyFrom;
-	private int fixFrom;
-	private int right;
+    private static final int SIGN = 24;
+    private static final int GAP = 14;
+    private static final int AROUND = 4;
+    private final Finding finding;
+    private final Look look;
+    private final TextLayout text;
+    private final TextLayout more;
+    private boolean open;
+    private int top;
+    private int bottom;
+    private int whyFrom;
+    private int fixFrom;
+    private int right;
 
-	FindingRow(Finding finding, Look look) {
-		this.finding = finding;
-		this.look = look;
-		text = new TextLayout(look.display());
-		text.setFont(look.font(Size.BODY, SWT.NORMAL));
-		text.setText(finding.text());
-		more = new TextLayout(look.display());
-		more.setFont(look.font(Size.SMALL, SWT.NORMAL));
-		more.setText(FindingWords.more(finding));
-	}
+    FindingRow(Finding finding, Look look) {
+        this.finding = finding;
+        this.look = look;
+        text = new TextLayout(look.display());
+        text.setFont(look.font(Size.BODY, SWT.NORMAL));
+        text.setText(finding.text());
+        more = new TextLayout(look.display());
+        more.setFont(look.font(Size.SMALL, SWT.NORMAL));
+        more.setText(FindingWords.more(finding));
+    }
 
-	Finding finding() {
-		return finding;
-	}
+    Finding finding() {
+        return finding;
+    }
 
-	boolean isOpen() {
-		return open;
-	}
+    boolean isOpen() {
+        return open;
+    }
 
-	void open(boolean now) {
-		open = now;
-	}
+    void open(boolean now) {
+        open = now;
+    }
 
-	void dispose() {
-		text.dispose();
-		more.dispose();
-	}
+    void dispose() {
+        text.dispose();
+        more.dispose();
+    }
 
-	private String fixText() {
-		return finding.fix().map(Fix::text).map(t -> t.endsWith(".") ? t.substring(0, t.length() - 1) : t).orElse("");
-	}
+    private String fixText() {
+        return finding.fix().map(Fix::text).map(t -> t.endsWith(".") ? t.substring(0, t.length() - 1) : t).orElse("");
+    }
 
-	/** Finds its place below another. @return where the next one goes */
-	int place(int y, int width) {
-		top = y;
-		right = width;
-		double why = more.getText().isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
-		double fix = fixText().isEmpty() ? 0 : look.measure().width(fixText(), Size.BODY, false);
-		fixFrom = (int) (right - 4 - fix);
-		whyFrom = (int) (fixFrom - (fix > 0 ? GAP : 0) - why);
-		int room = Math.max(120, whyFrom - GAP - SIGN - 12);
-		text.setWidth(room);
-		more.setWidth(room);
-		bottom = top + 2 * AROUND + text.getBounds().height + (open ? more.getBounds().height + 3 : 0);
-		return bottom;
-	}
+    /** Finds its place below another. @return where the next one goes */
+    int place(int y, int width) {
+        top = y;
+        right = width;
+        double why = more.getText().isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
+        double fix = fixText().isEmpty() ? 0 : look.measure().width(fixText(), Size.BODY, false);
+        fixFrom = (int) (right - 4 - fix);
+        whyFrom = (int) (fixFrom - (fix > 0 ? GAP : 0) - why);
+        int room = Math.max(120, whyFrom - GAP - SIGN - 12);
+        text.setWidth(room);
+        more.setWidth(room);
+        bottom = top + 2 * AROUND + text.getBounds().height + (open ? more.getBounds().height + 3 : 0);
+        return bottom;
+    }
 
-	int top() {
-		return top;
-	}
+    int top() {
+        return top;
+    }
 
-	int bottom() {
-		return bottom;
-	}
+    int bottom() {
+        return bottom;
+    }
 
-	boolean holds(int y) {
-		return y >= top && y < bottom;
-	}
+    boolean holds(int y) {
+        return y >= top && y < bottom;
+    }
 
-	private boolean inFirstLine(int y) {
-		return y < top + 2 * AROUND + text.getLineBounds(0).height;
-	}
+    private boolean inFirstLine(int y) {
+        return y < top + 2 * AROUND + text.getLineBounds(0).height;
+    }
 
-	boolean whyAt(int x, int y) {
-		return !more.getText().isEmpty() && inFirstLine(y) && x >= whyFrom - 2 && x < whyFrom + look.measure().width("why", Size.BODY, false) + 10;
-	}
+    boolean whyAt(int x, int y) {
+        return !more.getText().isEmpty() && inFirstLine(y) && x >= whyFrom - 2 && x < whyFrom + look.measure().width("why", Size.BODY, false) + 10;
+    }
 
-	boolean fixAt(int x, int y) {
-		return finding.fix().isPresent() && inFirstLine(y) && x >= fixFrom - 2 && x <= right + 12;
-	}
+    boolean fixAt(int x, int y) {
+        return finding.fix().isPresent() && inFirstLine(y) && x >= fixFrom - 2 && x <= right + 12;
+    }
 
-	void paint(GC gc, int left, int scrolled, boolean chosen) {
-		int y = top - scrolled + AROUND;
-		if (chosen) {
-			gc.setBackground(look.colour(Role.PANEL));
-			gc.fillRoundRectangle(left - 6, top - scrolled, right + 6, bottom - top, 6, 6);
-			gc.setForeground(look.colour(Role.THREAD));
-			gc.setLineWidth(1);
-			gc.drawRoundRectangle(left - 6, top - scrolled, right + 5, bottom - top - 1, 6, 6);
-		}
-		int middle = y + text.getLineBounds(0).height / 2;
-		SignPainter.paint(gc, look, finding.severity(), left + 6, middle);
-		gc.setForeground(look.colour(Role.INK));
-		text.draw(gc, left + SIGN, y);
-		gc.setFont(look.font(Size.BODY, SWT.NORMAL));
-		gc.setForeground(look.colour(Role.THREAD));
-		if (!more.getText().isEmpty()) {
-			gc.drawString("why", left + whyFrom - 12, y, true);
-		}
-		if (!fixText().isEmpty()) {
-			gc.drawString(fixText(), left + fixFrom - 12, y, true);
-		}
-		if (open) {
-			gc.setForeground(look.colour(Role.QUIET));
-			more.draw(gc, left + SIGN, y + text.getBounds().height + 3);
-		}
-	}
+    void paint(GC gc, int left, int scrolled, boolean chosen) {
+        int y = top - scrolled + AROUND;
+        if (chosen) {
+            gc.setBackground(look.colour(Role.PANEL));
+            gc.fillRoundRectangle(left - 6, top - scrolled, right + 6, bottom - top, 6, 6);
+            gc.setForeground(look.colour(Role.THREAD));
+            gc.setLineWidth(1);
+            gc.drawRoundRectangle(left - 6, top - scrolled, right + 5, bottom - top - 1, 6, 6);
+        }
+        int middle = y + text.getLineBounds(0).height / 2;
+        SignPainter.paint(gc, look, finding.severity(), left + 6, middle);
+        gc.setForeground(look.colour(Role.INK));
+        text.draw(gc, left + SIGN, y);
+        gc.setFont(look.font(Size.BODY, SWT.NORMAL));
+        gc.setForeground(look.colour(Role.THREAD));
+        if (!more.getText().isEmpty()) {
+            gc.drawString("why", left + whyFrom - 12, y, true);
+        }
+        if (!fixText().isEmpty()) {
+            gc.drawString(fixText(), left + fixFrom - 12, y, true);
+        }
+        if (open) {
+            gc.setForeground(look.colour(Role.QUIET));
+            more.draw(gc, left + SIGN, y + text.getBounds().height + 3);
+        }
+    }
 }

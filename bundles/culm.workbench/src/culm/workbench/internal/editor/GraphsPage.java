@@ -14,47 +14,47 @@ import culm.workbench.internal.look.Look;
 
 /** More graphs: those along the reed on the axis of the reed page, section and gouge beside them. */
 final class GraphsPage extends Composite {
-	private final AlongCanvas along;
-	private final SectionCanvas section;
-	private final GougeCanvas gouge;
+    private final AlongCanvas along;
+    private final SectionCanvas section;
+    private final GougeCanvas gouge;
 
-	GraphsPage(Composite parent, Look look, PointerHeight pointer) {
-		super(parent, SWT.NONE);
-		look.dress(this, Role.PAPER, Role.INK);
-		along = new AlongCanvas(this, look, pointer);
-		section = new SectionCanvas(this, look, pointer);
-		gouge = new GougeCanvas(this, look);
-		setLayout(new Columns());
-	}
+    GraphsPage(Composite parent, Look look, PointerHeight pointer) {
+        super(parent, SWT.NONE);
+        look.dress(this, Role.PAPER, Role.INK);
+        along = new AlongCanvas(this, look, pointer);
+        section = new SectionCanvas(this, look, pointer);
+        gouge = new GougeCanvas(this, look);
+        setLayout(new Columns());
+    }
 
-	void show(Shown now) {
-		along.show(now.reed());
-		section.show(now.reed());
-		gouge.show(now.assessment().map(Assessment::blank));
-	}
+    void show(Shown now) {
+        along.show(now.reed());
+        section.show(now.reed());
+        gouge.show(now.assessment().map(Assessment::blank));
+    }
 
-	AlongCanvas along() {
-		return along;
-	}
+    AlongCanvas along() {
+        return along;
+    }
 
-	GougeCanvas gouge() {
-		return gouge;
-	}
+    GougeCanvas gouge() {
+        return gouge;
+    }
 
-	private final class Columns extends Layout {
-		@Override
-		protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
-			return new Point(wHint == SWT.DEFAULT ? 800 : wHint, hHint == SWT.DEFAULT ? 600 : hHint);
-		}
+    private final class Columns extends Layout {
+        @Override
+        protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
+            return new Point(wHint == SWT.DEFAULT ? 800 : wHint, hHint == SWT.DEFAULT ? 600 : hHint);
+        }
 
-		@Override
-		protected void layout(Composite composite, boolean flush) {
-			Rectangle area = getClientArea();
-			int middle = Math.max(200, area.width - ReedPage.SIDE);
-			along.setBounds(area.x, area.y, middle, area.height);
-			int high = Math.min(section.computeSize(ReedPage.SIDE, SWT.DEFAULT).y, area.height / 2);
-			section.setBounds(area.x + middle, area.y, area.width - middle, high);
-			gouge.setBounds(area.x + middle, area.y + high, area.width - middle, Math.max(1, area.height - high));
-		}
-	}
+        @Override
+        protected void layout(Composite composite, boolean flush) {
+            Rectangle area = getClientArea();
+            int middle = Math.max(200, area.width - ReedPage.SIDE);
+            along.setBounds(area.x, area.y, middle, area.height);
+            int high = Math.min(section.computeSize(ReedPage.SIDE, SWT.DEFAULT).y, area.height / 2);
+            section.setBounds(area.x + middle, area.y, area.width - middle, high);
+            gouge.setBounds(area.x + middle, area.y + high, area.width - middle, Math.max(1, area.height - high));
+        }
+    }
 }

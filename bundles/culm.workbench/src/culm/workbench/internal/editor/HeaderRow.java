@@ -17,38 +17,38 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** Name and verdict, and the choice of the page below. */
 final class HeaderRow extends Composite {
-	private final HeaderStrip strip;
-	private final Map<DesignEditor.Page, LinkText> links = new EnumMap<>(DesignEditor.Page.class);
+    private final HeaderStrip strip;
+    private final Map<DesignEditor.Page, LinkText> links = new EnumMap<>(DesignEditor.Page.class);
 
-	HeaderRow(Composite parent, Look look, Consumer<DesignEditor.Page> choose) {
-		super(parent, SWT.NONE);
-		GridLayout layout = new GridLayout(1 + DesignEditor.Page.values().length, false);
-		layout.marginWidth = 0;
-		layout.marginHeight = 0;
-		layout.marginRight = 12;
-		setLayout(layout);
-		look.dress(this, Role.PAPER, Role.INK);
-		strip = new HeaderStrip(this, look);
-		strip.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		for (DesignEditor.Page page : DesignEditor.Page.values()) {
-			LinkText link = new LinkText(this, look, page.words(), Size.BODY);
-			link.setLayoutData(new GridData(SWT.END, SWT.BEGINNING, false, false));
-			((GridData) link.getLayoutData()).verticalIndent = 8;
-			link.onClick(() -> choose.accept(page));
-			links.put(page, link);
-		}
-	}
+    HeaderRow(Composite parent, Look look, Consumer<DesignEditor.Page> choose) {
+        super(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(1 + DesignEditor.Page.values().length, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.marginRight = 12;
+        setLayout(layout);
+        look.dress(this, Role.PAPER, Role.INK);
+        strip = new HeaderStrip(this, look);
+        strip.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        for (DesignEditor.Page page : DesignEditor.Page.values()) {
+            LinkText link = new LinkText(this, look, page.words(), Size.BODY);
+            link.setLayoutData(new GridData(SWT.END, SWT.BEGINNING, false, false));
+            ((GridData) link.getLayoutData()).verticalIndent = 8;
+            link.onClick(() -> choose.accept(page));
+            links.put(page, link);
+        }
+    }
 
-	void show(String name, Verdict verdict) {
-		strip.show(name, verdict);
-	}
+    void show(String name, Verdict verdict) {
+        strip.show(name, verdict);
+    }
 
-	void chosen(DesignEditor.Page page) {
-		links.forEach((p, link) -> link.chosen(p == page));
-		layout();
-	}
+    void chosen(DesignEditor.Page page) {
+        links.forEach((p, link) -> link.chosen(p == page));
+        layout();
+    }
 
-	Verdict verdict() {
-		return strip.verdict();
-	}
+    Verdict verdict() {
+        return strip.verdict();
+    }
 }

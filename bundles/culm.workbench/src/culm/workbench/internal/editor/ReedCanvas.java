@@ -34,266 +34,266 @@ import culm.workbench.internal.paint.SwtPainter;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
 final class ReedCanvas extends Canvas implements Figure {
-	private static final int ROWS = 4;
-	private static final double GRAPH_MOST = 170;
-	private static final double GRAPH_LEAST = 70;
-	private static final double LANE_MOST = 260;
-	private static final double NARROWEST = 260;
-	private static final double ZOOM_STEP = 1.25;
-	private static final double ZOOM_MOST = 40;
-	private final Look look;
-	private final PointerHeight pointer;
-	private final Backing backing;
-	private Optional<Reed> reed = Optional.empty();
-	private Limits limits = Limits.STANDARD;
-	private Optional<ReedDrawing> drawn = Optional.empty();
-	private double zoomFrom = Double.NaN;
-	private double zoomTo = Double.NaN;
-	private Room kept = new Room(0, 0, false, 0, 0);
-	private String focused = "";
-	private String ringed = "";
+    private static final int ROWS = 4;
+    private static final double GRAPH_MOST = 170;
+    private static final double GRAPH_LEAST = 70;
+    private static final double LANE_MOST = 260;
+    private static final double NARROWEST = 260;
+    private static final double ZOOM_STEP = 1.25;
+    private static final double ZOOM_MOST = 40;
+    private final Look look;
+    private final PointerHeight pointer;
+    private final Backing backing;
+    private Optional<Reed> reed = Optional.empty();
+    private Limits limits = Limits.STANDARD;
+    private Optional<ReedDrawing> drawn = Optional.empty();
+    private double zoomFrom = Double.NaN;
+    private double zoomTo = Double.NaN;
+    private Room kept = new Room(0, 0, false, 0, 0);
+    private String focused = "";
+    private String ringed = "";
 
-	ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
-		super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
-		this.look = look;
-		this.pointer = pointer;
-		look.dress(this, Role.PAPER, Role.INK);
-		backing = new Backing(this, this::paintAll);
-		look.onChange(this, () -> {
-			backing.forget();
-			redraw();
-		});
-		pointer.onChange(() -> {
-			if (!isDisposed()) {
-				redraw();
-			}
-		});
-		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> changed());
-		addListener(SWT.MouseVerticalWheel, this::wheel);
-		getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent e) {
-				e.result = drawing().map(d -> d.title() + ". " + d.description()).orElse("");
-			}
-		});
-	}
+    ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
+        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        this.look = look;
+        this.pointer = pointer;
+        look.dress(this, Role.PAPER, Role.INK);
+        backing = new Backing(this, this::paintAll);
+        look.onChange(this, () -> {
+            backing.forget();
+            redraw();
+        });
+        pointer.onChange(() -> {
+            if (!isDisposed()) {
+                redraw();
+            }
+        });
+        addListener(SWT.Paint, this::paint);
+        addListener(SWT.Resize, e -> changed());
+        addListener(SWT.MouseVerticalWheel, this::wheel);
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = drawing().map(d -> d.title() + ". " + d.description()).orElse("");
+            }
+        });
+    }
 
-	void show(Optional<Reed> newReed, Limits newLimits) {
-		reed = newReed;
-		limits = newLimits;
-		changed();
-	}
+    void show(Optional<Reed> newReed, Limits newLimits) {
+        reed = newReed;
+        limits = newLimits;
+        changed();
+    }
 
-	/** {@return what is drawn now, laid out for this size} */
-	Optional<ReedDrawing> reedDrawing() {
-		if (drawn.isEmpty() && reed.isPresent() && getClientArea().width > NARROWEST / 2) {
-			drawn = Optional.of(layOut(reed.get()));
-		}
-		return drawn;
-	}
+    /** {@return what is drawn now, laid out for this size} */
+    Optional<ReedDrawing> reedDrawing() {
+        if (drawn.isEmpty() && reed.isPresent() && getClientArea().width > NARROWEST / 2) {
+            drawn = Optional.of(layOut(reed.get()));
+        }
+        return drawn;
+    }
 
-	Optional<Drawing> drawing() {
-		return reedDrawing().map(ReedDrawing::drawing);
-	}
+    Optional<Drawing> drawing() {
+        return reedDrawing().map(ReedDrawing::drawing);
+    }
 
-	/** One drawing for each change: the room found for the last one is kept while it suffices. */
-	private ReedDrawing layOut(Reed what) {
-		Rectangle area = getClientArea();
-		if (kept.width() == area.width && kept.height() == area.height && kept.zoomed() == zoomed()) {
-			ReedDrawing again = draw(what, kept.used(), kept.graph());
-			if (again.drawing().height() <= area.height + 0.5) {
-				return again;
-			}
-		}
-		double width = area.width;
-		double graph = GRAPH_MOST;
-		ReedDrawing best = draw(what, width, graph);
-		double over = best.drawing().height() - area.height;
-		if (over > 0) {
-			graph = Math.max(GRAPH_LEAST, GRAPH_MOST - over);
-			best = draw(what, width, graph);
-		}
-		while (best.drawing().height() > area.height && width * 0.94 > NARROWEST && !zoomed()) {
-			width *= 0.94;
-			best = draw(what, width, graph);
-		}
-		kept = new Room(area.width, area.height, zoomed(), width, graph);
-		return best;
-	}
+    /** One drawing for each change: the room found for the last one is kept while it suffices. */
+    private ReedDrawing layOut(Reed what) {
+        Rectangle area = getClientArea();
+        if (kept.width() == area.width && kept.height() == area.height && kept.zoomed() == zoomed()) {
+            ReedDrawing again = draw(what, kept.used(), kept.graph());
+            if (again.drawing().height() <= area.height + 0.5) {
+                return again;
+            }
+        }
+        double width = area.width;
+        double graph = GRAPH_MOST;
+        ReedDrawing best = draw(what, width, graph);
+        double over = best.drawing().height() - area.height;
+        if (over > 0) {
+            graph = Math.max(GRAPH_LEAST, GRAPH_MOST - over);
+            best = draw(what, width, graph);
+        }
+        while (best.drawing().height() > area.height && width * 0.94 > NARROWEST && !zoomed()) {
+            width *= 0.94;
+            best = draw(what, width, graph);
+        }
+        kept = new Room(area.width, area.height, zoomed(), width, graph);
+        return best;
+    }
 
-	/** The room a drawing got on a canvas of a size. */
-	private record Room(int width, int height, boolean zoomed, double used, double graph) {
-	}
+    /** The room a drawing got on a canvas of a size. */
+    private record Room(int width, int height, boolean zoomed, double used, double graph) {
+    }
 
-	private ReedDrawing draw(Reed what, double width, double graph) {
-		Scale scale = ReedView.fitting(what, width);
-		if (zoomed()) {
-			scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
-		}
-		return ReedView.draw(what, limits, scale, look.measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
-	}
+    private ReedDrawing draw(Reed what, double width, double graph) {
+        Scale scale = ReedView.fitting(what, width);
+        if (zoomed()) {
+            scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
+        }
+        return ReedView.draw(what, limits, scale, look.measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
+    }
 
-	@Override
-	public String title() {
-		return "Reed";
-	}
+    @Override
+    public String title() {
+        return "Reed";
+    }
 
-	@Override
-	public Optional<Drawing> onScreen() {
-		return drawing();
-	}
+    @Override
+    public Optional<Drawing> onScreen() {
+        return drawing();
+    }
 
-	@Override
-	public Optional<Drawing> onPaper(double enlargement) {
-		return reed.map(r -> ReedView.draw(r, limits, ReedView.fitting(r, r.top() * enlargement * Drawing.UNITS_PER_MM + 24), ShippedFont.load(),
-				ReedOptions.PAPER).drawing());
-	}
+    @Override
+    public Optional<Drawing> onPaper(double enlargement) {
+        return reed.map(r -> ReedView.draw(r, limits, ReedView.fitting(r, r.top() * enlargement * Drawing.UNITS_PER_MM + 24), ShippedFont.load(),
+                ReedOptions.PAPER).drawing());
+    }
 
-	@Override
-	public Table table() {
-		List<String> heads = List.of("height mm", "left side open by mm", "right side open by mm");
-		return new Table(heads, reed.map(r -> {
-			List<SeamPoint> left = r.assessment().left().course();
-			List<SeamPoint> right = r.assessment().right().course();
-			List<double[]> rows = new ArrayList<>();
-			for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
-				rows.add(new double[] { left.get(i).z(), left.get(i).open(), right.get(i).open() });
-			}
-			return rows;
-		}).orElse(List.of()));
-	}
+    @Override
+    public Table table() {
+        List<String> heads = List.of("height mm", "left side open by mm", "right side open by mm");
+        return new Table(heads, reed.map(r -> {
+            List<SeamPoint> left = r.assessment().left().course();
+            List<SeamPoint> right = r.assessment().right().course();
+            List<double[]> rows = new ArrayList<>();
+            for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
+                rows.add(new double[] { left.get(i).z(), left.get(i).open(), right.get(i).open() });
+            }
+            return rows;
+        }).orElse(List.of()));
+    }
 
-	/** {@return where the drawing begins, across} */
-	double left() {
-		return drawing().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
-	}
+    /** {@return where the drawing begins, across} */
+    double left() {
+        return drawing().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
+    }
 
-	/** {@return the height under a place on this canvas, if it is on the reed} */
-	OptionalDouble heightAt(int x) {
-		if (reedDrawing().isEmpty()) {
-			return OptionalDouble.empty();
-		}
-		Scale scale = drawn.get().scale();
-		double z = scale.z(x - left());
-		return scale.shows(z) ? OptionalDouble.of(z) : OptionalDouble.empty();
-	}
+    /** {@return the height under a place on this canvas, if it is on the reed} */
+    OptionalDouble heightAt(int x) {
+        if (reedDrawing().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Scale scale = drawn.get().scale();
+        double z = scale.z(x - left());
+        return scale.shows(z) ? OptionalDouble.of(z) : OptionalDouble.empty();
+    }
 
-	/** {@return the handle under a place, the nearest} */
-	Optional<Handle> handleAt(int x, int y) {
-		double near = Handle.RADIUS + 4;
-		return drawing().stream().flatMap(d -> d.handles().stream())
-				.filter(h -> Math.hypot(h.x() + left() - x, h.y() - y) <= near)
-				.min((a, b) -> Double.compare(Math.hypot(a.x() + left() - x, a.y() - y), Math.hypot(b.x() + left() - x, b.y() - y)));
-	}
+    /** {@return the handle under a place, the nearest} */
+    Optional<Handle> handleAt(int x, int y) {
+        double near = Handle.RADIUS + 4;
+        return drawing().stream().flatMap(d -> d.handles().stream())
+                .filter(h -> Math.hypot(h.x() + left() - x, h.y() - y) <= near)
+                .min((a, b) -> Double.compare(Math.hypot(a.x() + left() - x, a.y() - y), Math.hypot(b.x() + left() - x, b.y() - y)));
+    }
 
-	/** Marks a handle as the one that the keys move. */
-	void focusHandle(String id) {
-		focused = id;
-		redraw();
-	}
+    /** Marks a handle as the one that the keys move. */
+    void focusHandle(String id) {
+        focused = id;
+        redraw();
+    }
 
-	/** {@return the id of the handle that the keys move, or empty} */
-	String focusedHandle() {
-		return focused;
-	}
+    /** {@return the id of the handle that the keys move, or empty} */
+    String focusedHandle() {
+        return focused;
+    }
 
-	/** Rings the mark that an input moves. */
-	void mark(String path) {
-		for (Mark mark : Mark.values()) {
-			if (!path.isEmpty() && mark.path().equals(path)) {
-				ringed = mark.id();
-				redraw();
-				return;
-			}
-		}
-		ringed = "";
-		redraw();
-	}
+    /** Rings the mark that an input moves. */
+    void mark(String path) {
+        for (Mark mark : Mark.values()) {
+            if (!path.isEmpty() && mark.path().equals(path)) {
+                ringed = mark.id();
+                redraw();
+                return;
+            }
+        }
+        ringed = "";
+        redraw();
+    }
 
-	boolean zoomed() {
-		return !Double.isNaN(zoomFrom);
-	}
+    boolean zoomed() {
+        return !Double.isNaN(zoomFrom);
+    }
 
-	private void wheel(Event e) {
-		if ((e.stateMask & SWT.MOD1) == 0) {
-			return;
-		}
-		e.doit = false;
-		zoom(e.count > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, heightAt(e.x).orElse(pointer.height().orElse(0)));
-	}
+    private void wheel(Event e) {
+        if ((e.stateMask & SWT.MOD1) == 0) {
+            return;
+        }
+        e.doit = false;
+        zoom(e.count > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, heightAt(e.x).orElse(pointer.height().orElse(0)));
+    }
 
-	/** Shows the reed larger or smaller around a height; never smaller than the whole. */
-	void zoom(double factor, double around) {
-		if (reedDrawing().isEmpty()) {
-			return;
-		}
-		double top = reed.get().top();
-		Scale next = drawn.get().scale().zoomed(around, factor);
-		double length = next.to() - next.from();
-		if (length < top / ZOOM_MOST) {
-			return;
-		}
-		if (length >= top) {
-			zoomFrom = Double.NaN;
-			zoomTo = Double.NaN;
-		} else {
-			zoomFrom = Math.max(0, Math.min(top - length, next.from()));
-			zoomTo = zoomFrom + length;
-		}
-		changed();
-	}
+    /** Shows the reed larger or smaller around a height; never smaller than the whole. */
+    void zoom(double factor, double around) {
+        if (reedDrawing().isEmpty()) {
+            return;
+        }
+        double top = reed.get().top();
+        Scale next = drawn.get().scale().zoomed(around, factor);
+        double length = next.to() - next.from();
+        if (length < top / ZOOM_MOST) {
+            return;
+        }
+        if (length >= top) {
+            zoomFrom = Double.NaN;
+            zoomTo = Double.NaN;
+        } else {
+            zoomFrom = Math.max(0, Math.min(top - length, next.from()));
+            zoomTo = zoomFrom + length;
+        }
+        changed();
+    }
 
-	/** Shows the whole reed. */
-	void zoomOut() {
-		zoom(0, 0);
-	}
+    /** Shows the whole reed. */
+    void zoomOut() {
+        zoom(0, 0);
+    }
 
-	@Override
-	public Point computeSize(int wHint, int hHint, boolean changed) {
-		int width = wHint == SWT.DEFAULT ? 640 : wHint;
-		double height = reed.map(r -> draw(r, width, GRAPH_MOST).drawing().height()).orElse(500.0);
-		return new Point(width, (int) Math.ceil(height));
-	}
+    @Override
+    public Point computeSize(int wHint, int hHint, boolean changed) {
+        int width = wHint == SWT.DEFAULT ? 640 : wHint;
+        double height = reed.map(r -> draw(r, width, GRAPH_MOST).drawing().height()).orElse(500.0);
+        return new Point(width, (int) Math.ceil(height));
+    }
 
-	private void changed() {
-		drawn = Optional.empty();
-		backing.forget();
-		redraw();
-	}
+    private void changed() {
+        drawn = Optional.empty();
+        backing.forget();
+        redraw();
+    }
 
-	private void paintAll(GC gc) {
-		gc.setBackground(look.colour(Role.PAPER));
-		gc.fillRectangle(getClientArea());
-		reedDrawing().ifPresent(d -> look.painter().paint(gc, d.drawing(), left(), 0));
-	}
+    private void paintAll(GC gc) {
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(getClientArea());
+        reedDrawing().ifPresent(d -> look.painter().paint(gc, d.drawing(), left(), 0));
+    }
 
-	private void paint(Event e) {
-		Optional<ReedDrawing> now = reedDrawing();
-		backing.paint(e.gc);
-		if (now.isEmpty()) {
-			return;
-		}
-		SwtPainter painter = look.painter();
-		pointer.height().ifPresent(z -> {
-			if (now.get().scale().shows(z)) {
-				Drawing over = new Drawing(now.get().drawing().width(), now.get().drawing().height(), "", "",
-						java.util.List.of(now.get().pointer(z, look.measure())));
-				painter.paint(e.gc, over, left(), 0);
-			}
-		});
-		ring(e, now.get(), ringed, SWT.LINE_SOLID, Role.DOES_NOT);
-		if (isFocusControl()) {
-			ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK);
-		}
-	}
+    private void paint(Event e) {
+        Optional<ReedDrawing> now = reedDrawing();
+        backing.paint(e.gc);
+        if (now.isEmpty()) {
+            return;
+        }
+        SwtPainter painter = look.painter();
+        pointer.height().ifPresent(z -> {
+            if (now.get().scale().shows(z)) {
+                Drawing over = new Drawing(now.get().drawing().width(), now.get().drawing().height(), "", "",
+                        java.util.List.of(now.get().pointer(z, look.measure())));
+                painter.paint(e.gc, over, left(), 0);
+            }
+        });
+        ring(e, now.get(), ringed, SWT.LINE_SOLID, Role.DOES_NOT);
+        if (isFocusControl()) {
+            ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK);
+        }
+    }
 
-	private void ring(Event e, ReedDrawing now, String id, int line, Role role) {
-		now.drawing().handles().stream().filter(h -> h.id().equals(id)).findFirst().ifPresent(h -> {
-			e.gc.setForeground(look.colour(role));
-			e.gc.setLineWidth(1);
-			e.gc.setLineStyle(line);
-			e.gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
-		});
-	}
+    private void ring(Event e, ReedDrawing now, String id, int line, Role role) {
+        now.drawing().handles().stream().filter(h -> h.id().equals(id)).findFirst().ifPresent(h -> {
+            e.gc.setForeground(look.colour(role));
+            e.gc.setLineWidth(1);
+            e.gc.setLineStyle(line);
+            e.gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
+        });
+    }
 }

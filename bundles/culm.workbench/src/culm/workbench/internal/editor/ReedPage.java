@@ -15,69 +15,69 @@ import culm.workbench.internal.app.Workshop;
 
 /** The reed, its findings below, the section and the numbers beside it. */
 final class ReedPage extends Composite {
-	static final int SIDE = 236;
-	private static final int FINDINGS_LEAST = 90;
-	private static final double FINDINGS_MOST = 0.38;
-	private final ReedCanvas reed;
-	private final SectionCanvas section;
-	private final NumbersPanel numbers;
-	private final FindingsList findings;
+    static final int SIDE = 236;
+    private static final int FINDINGS_LEAST = 90;
+    private static final double FINDINGS_MOST = 0.38;
+    private final ReedCanvas reed;
+    private final SectionCanvas section;
+    private final NumbersPanel numbers;
+    private final FindingsList findings;
 
-	ReedPage(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
-		super(parent, SWT.NONE);
-		workshop.look().dress(this, Role.PAPER, Role.INK);
-		reed = new ReedCanvas(this, workshop.look(), pointer);
-		new HandleMover(reed, session, pointer, refused);
-		findings = new FindingsList(this, workshop.look());
-		section = new SectionCanvas(this, workshop.look(), pointer);
-		numbers = new NumbersPanel(this, workshop.look(), workshop.units());
-		setLayout(new Columns());
-	}
+    ReedPage(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
+        super(parent, SWT.NONE);
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        reed = new ReedCanvas(this, workshop.look(), pointer);
+        new HandleMover(reed, session, pointer, refused);
+        findings = new FindingsList(this, workshop.look());
+        section = new SectionCanvas(this, workshop.look(), pointer);
+        numbers = new NumbersPanel(this, workshop.look(), workshop.units());
+        setLayout(new Columns());
+    }
 
-	void show(Shown now, Limits limits) {
-		reed.show(now.reed(), limits);
-		section.show(now.reed());
-		numbers.show(now.assessment());
-		findings.show(now.findings());
-	}
+    void show(Shown now, Limits limits) {
+        reed.show(now.reed(), limits);
+        section.show(now.reed());
+        numbers.show(now.assessment());
+        findings.show(now.findings());
+    }
 
-	ReedCanvas reed() {
-		return reed;
-	}
+    ReedCanvas reed() {
+        return reed;
+    }
 
-	SectionCanvas section() {
-		return section;
-	}
+    SectionCanvas section() {
+        return section;
+    }
 
-	FindingsList findings() {
-		return findings;
-	}
+    FindingsList findings() {
+        return findings;
+    }
 
-	NumbersPanel numbers() {
-		return numbers;
-	}
+    NumbersPanel numbers() {
+        return numbers;
+    }
 
-	/** The drawings take what the findings leave, the findings what they need up to a share. */
-	private final class Columns extends Layout {
-		@Override
-		protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
-			return new Point(wHint == SWT.DEFAULT ? 800 : wHint, hHint == SWT.DEFAULT ? 600 : hHint);
-		}
+    /** The drawings take what the findings leave, the findings what they need up to a share. */
+    private final class Columns extends Layout {
+        @Override
+        protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
+            return new Point(wHint == SWT.DEFAULT ? 800 : wHint, hHint == SWT.DEFAULT ? 600 : hHint);
+        }
 
-		@Override
-		protected void layout(Composite composite, boolean flush) {
-			Rectangle area = getClientArea();
-			int middle = Math.max(200, area.width - SIDE);
-			int wanted = findings.computeSize(middle, SWT.DEFAULT).y;
-			int most = Math.max(FINDINGS_LEAST, (int) (area.height * FINDINGS_MOST));
-			int below = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), Math.min(wanted, most));
-			int drawings = reed.computeSize(middle, SWT.DEFAULT).y;
-			int above = Math.min(area.height - below, Math.max(drawings, area.height - most));
-			reed.setBounds(area.x, area.y, middle, Math.max(1, above));
-			findings.setBounds(area.x, area.y + above, middle, Math.max(1, area.height - above));
-			int high = Math.min(section.computeSize(SIDE, SWT.DEFAULT).y, area.height / 2);
-			section.setBounds(area.x + middle, area.y, area.width - middle, high);
-			numbers.setBounds(area.x + middle, area.y + high, area.width - middle, Math.max(1, area.height - high));
-		}
-	}
+        @Override
+        protected void layout(Composite composite, boolean flush) {
+            Rectangle area = getClientArea();
+            int middle = Math.max(200, area.width - SIDE);
+            int wanted = findings.computeSize(middle, SWT.DEFAULT).y;
+            int most = Math.max(FINDINGS_LEAST, (int) (area.height * FINDINGS_MOST));
+            int below = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), Math.min(wanted, most));
+            int drawings = reed.computeSize(middle, SWT.DEFAULT).y;
+            int above = Math.min(area.height - below, Math.max(drawings, area.height - most));
+            reed.setBounds(area.x, area.y, middle, Math.max(1, above));
+            findings.setBounds(area.x, area.y + above, middle, Math.max(1, area.height - above));
+            int high = Math.min(section.computeSize(SIDE, SWT.DEFAULT).y, area.height / 2);
+            section.setBounds(area.x + middle, area.y, area.width - middle, high);
+            numbers.setBounds(area.x + middle, area.y + high, area.width - middle, Math.max(1, area.height - high));
+        }
+    }
 }

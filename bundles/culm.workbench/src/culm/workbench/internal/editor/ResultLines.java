@@ -15,77 +15,77 @@ import culm.workbench.internal.numbers.NumberForm;
 
 /** The results in words, in the order in which they matter at the bench. */
 final class ResultLines {
-	private static final double MM3_PER_CM3 = 1000;
+    private static final double MM3_PER_CM3 = 1000;
 
-	/**
-	 * One result.
-	 *
-	 * @param words what it is
-	 * @param value its number and unit
-	 * @param weak whether it only explains the line above
-	 */
-	record Line(String words, String value, boolean weak) {
-	}
+    /**
+     * One result.
+     *
+     * @param words what it is
+     * @param value its number and unit
+     * @param weak whether it only explains the line above
+     */
+    record Line(String words, String value, boolean weak) {
+    }
 
-	private final List<Line> lines = new ArrayList<>();
-	private final NumberForm along;
-	private final NumberForm across;
+    private final List<Line> lines = new ArrayList<>();
+    private final NumberForm along;
+    private final NumberForm across;
 
-	private ResultLines(LengthUnit unit) {
-		along = new NumberForm(Quantity.LENGTH, unit, 1);
-		across = new NumberForm(Quantity.LENGTH, unit, 2);
-	}
+    private ResultLines(LengthUnit unit) {
+        along = new NumberForm(Quantity.LENGTH, unit, 1);
+        across = new NumberForm(Quantity.LENGTH, unit, 2);
+    }
 
-	static List<Line> of(Assessment a, LengthUnit unit) {
-		ResultLines made = new ResultLines(unit);
-		made.closing(a);
-		made.lengths(a);
-		made.thread(a);
-		return List.copyOf(made.lines);
-	}
+    static List<Line> of(Assessment a, LengthUnit unit) {
+        ResultLines made = new ResultLines(unit);
+        made.closing(a);
+        made.lengths(a);
+        made.thread(a);
+        return List.copyOf(made.lines);
+    }
 
-	private void closing(Assessment a) {
-		take("sides close at", a.sidesCloseAt(), a.closeBand(), along);
-		if (a.turnsLeft().isPresent()) {
-			lines.add(new Line("turns left", number(a.turnsLeft().getAsDouble(), 1), false));
-			a.turnsBand().ifPresent(b -> lines.add(new Line("", "± " + number(b.half(), 1), true)));
-		}
-		a.openAtStapleTop().ifPresent(open -> lines.add(new Line(open <= 0 ? "pinched at staple top" : "open at staple top",
-				round(Math.abs(open), across), false)));
-		a.tieLengthPerTurn().ifPresent(t -> lines.add(new Line("tie, for one turn", round(t, along), false)));
-	}
+    private void closing(Assessment a) {
+        take("sides close at", a.sidesCloseAt(), a.closeBand(), along);
+        if (a.turnsLeft().isPresent()) {
+            lines.add(new Line("turns left", number(a.turnsLeft().getAsDouble(), 1), false));
+            a.turnsBand().ifPresent(b -> lines.add(new Line("", "± " + number(b.half(), 1), true)));
+        }
+        a.openAtStapleTop().ifPresent(open -> lines.add(new Line(open <= 0 ? "pinched at staple top" : "open at staple top",
+                round(Math.abs(open), across), false)));
+        a.tieLengthPerTurn().ifPresent(t -> lines.add(new Line("tie, for one turn", round(t, along), false)));
+    }
 
-	private void take(String words, OptionalDouble value, Optional<Band> band, NumberForm form) {
-		if (value.isPresent()) {
-			lines.add(new Line(words, round(value.getAsDouble(), form), false));
-			band.ifPresent(b -> lines.add(new Line("", "± " + round(b.half(), form), true)));
-		}
-	}
+    private void take(String words, OptionalDouble value, Optional<Band> band, NumberForm form) {
+        if (value.isPresent()) {
+            lines.add(new Line(words, round(value.getAsDouble(), form), false));
+            band.ifPresent(b -> lines.add(new Line("", "± " + round(b.half(), form), true)));
+        }
+    }
 
-	private void lengths(Assessment a) {
-		a.caneOnStaple().ifPresent(c -> lines.add(new Line("cane on the staple", round(c, along), false)));
-		lines.add(new Line("cane above it", round(a.caneAboveStaple(), along), false));
-		a.boreVolume().ifPresent(v -> lines.add(new Line("bore", number(v / MM3_PER_CM3, 3) + "\u2009cm³", false)));
-	}
+    private void lengths(Assessment a) {
+        a.caneOnStaple().ifPresent(c -> lines.add(new Line("cane on the staple", round(c, along), false)));
+        lines.add(new Line("cane above it", round(a.caneAboveStaple(), along), false));
+        a.boreVolume().ifPresent(v -> lines.add(new Line("bore", number(v / MM3_PER_CM3, 3) + "\u2009cm³", false)));
+    }
 
-	private void thread(Assessment a) {
-		Optional<ThreadPath> path = a.thread();
-		path.ifPresent(t -> {
-			lines.add(new Line("thread", number(t.turnsUp(), 0) + " up, " + number(t.turnsDown(), 0) + " down", false));
-			lines.add(new Line("", round(t.length(), new NumberForm(Quantity.LENGTH, along.unit(), 0)) + " and tails", true));
-		});
-	}
+    private void thread(Assessment a) {
+        Optional<ThreadPath> path = a.thread();
+        path.ifPresent(t -> {
+            lines.add(new Line("thread", number(t.turnsUp(), 0) + " up, " + number(t.turnsDown(), 0) + " down", false));
+            lines.add(new Line("", round(t.length(), new NumberForm(Quantity.LENGTH, along.unit(), 0)) + " and tails", true));
+        });
+    }
 
-	/** A computed number, rounded to what makes sense. */
-	private static String round(double value, NumberForm form) {
-		double step = Math.pow(10, -form.decimals());
-		if (form.unit() == LengthUnit.MM) {
-			return form.text(Math.rint(value / step) * step);
-		}
-		return form.text(value);
-	}
+    /** A computed number, rounded to what makes sense. */
+    private static String round(double value, NumberForm form) {
+        double step = Math.pow(10, -form.decimals());
+        if (form.unit() == LengthUnit.MM) {
+            return form.text(Math.rint(value / step) * step);
+        }
+        return form.text(value);
+    }
 
-	private static String number(double value, int decimals) {
-		return Numbers.fixed(value, decimals).replace('-', '\u2212');
-	}
+    private static String number(double value, int decimals) {
+        return Numbers.fixed(value, decimals).replace('-', '\u2212');
+    }
 }

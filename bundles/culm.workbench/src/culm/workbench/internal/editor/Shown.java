@@ -22,34 +22,34 @@ import culm.model.problem.FileProblem;
  * @param problems why it cannot be told
  */
 public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessment, List<Finding> findings, Verdict verdict,
-		Optional<Reed> reed, List<FileProblem> problems) {
+        Optional<Reed> reed, List<FileProblem> problems) {
 
-	/** Nothing yet. */
-	public static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), List.of(),
-			new Verdict(Verdict.Sign.MAY_FIT, "not computed yet"), Optional.empty(), List.of());
+    /** Nothing yet. */
+    public static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), List.of(),
+            new Verdict(Verdict.Sign.MAY_FIT, "not computed yet"), Optional.empty(), List.of());
 
-	/**
-	 * Computes everything of a blank; takes some milliseconds.
-	 *
-	 * @param blank the blank
-	 * @param rules the rules to judge by
-	 * @return what to show
-	 */
-	static Shown of(DesignedBlank blank, Rules rules) {
-		Assessment assessment = blank.assess();
-		List<Finding> findings = blank.judge(assessment, rules);
-		return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
-				Optional.of(Reed.of(assessment)), List.of());
-	}
+    /**
+     * Computes everything of a blank; takes some milliseconds.
+     *
+     * @param blank the blank
+     * @param rules the rules to judge by
+     * @return what to show
+     */
+    static Shown of(DesignedBlank blank, Rules rules) {
+        Assessment assessment = blank.assess();
+        List<Finding> findings = blank.judge(assessment, rules);
+        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
+                Optional.of(Reed.of(assessment)), List.of());
+    }
 
-	/**
-	 * What to show of a design that is no blank.
-	 *
-	 * @param problems why
-	 * @return what to show
-	 */
-	static Shown of(List<FileProblem> problems) {
-		return new Shown(Optional.empty(), Optional.empty(), List.of(),
-				new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems);
-	}
+    /**
+     * What to show of a design that is no blank.
+     *
+     * @param problems why
+     * @return what to show
+     */
+    static Shown of(List<FileProblem> problems) {
+        return new Shown(Optional.empty(), Optional.empty(), List.of(),
+                new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems);
+    }
 }

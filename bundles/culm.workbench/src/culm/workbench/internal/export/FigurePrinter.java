@@ -22,82 +22,82 @@ import culm.workbench.internal.paint.SwtPainter;
 
 /** Prints a drawing through the system, true to scale, with a check ruler. */
 public final class FigurePrinter {
-	private static final double ENLARGEMENT = 2;
-	private static final double UNITS_PER_INCH = 96;
-	private final Shell shell;
-	private final Look look;
+    private static final double ENLARGEMENT = 2;
+    private static final double UNITS_PER_INCH = 96;
+    private final Shell shell;
+    private final Look look;
 
-	/**
-	 * Prints from a window.
-	 *
-	 * @param shell the window
-	 * @param look its look
-	 */
-	public FigurePrinter(Shell shell, Look look) {
-		this.shell = shell;
-		this.look = look;
-	}
+    /**
+     * Prints from a window.
+     *
+     * @param shell the window
+     * @param look its look
+     */
+    public FigurePrinter(Shell shell, Look look) {
+        this.shell = shell;
+        this.look = look;
+    }
 
-	/**
-	 * Asks for a printer and prints.
-	 *
-	 * @param name what the sheet is called
-	 * @param figure the drawing
-	 */
-	public void print(String name, Figure figure) {
-		Optional<Drawing> drawing = figure.onPaper(ENLARGEMENT);
-		if (drawing.isEmpty()) {
-			return;
-		}
-		if (Printer.getPrinterList().length == 0) {
-			MessageDialog.openInformation(shell, "No printer", "This system has no printer. A drawing can be written as PDF instead (File, Write a drawing).");
-			return;
-		}
-		PrinterData chosen = new PrintDialog(shell).open();
-		if (chosen == null) {
-			return;
-		}
-		Printer printer = new Printer(chosen);
-		try {
-			if (printer.startJob(name)) {
-				page(printer, name, drawing.get());
-				printer.endJob();
-			}
-		} finally {
-			printer.dispose();
-		}
-	}
+    /**
+     * Asks for a printer and prints.
+     *
+     * @param name what the sheet is called
+     * @param figure the drawing
+     */
+    public void print(String name, Figure figure) {
+        Optional<Drawing> drawing = figure.onPaper(ENLARGEMENT);
+        if (drawing.isEmpty()) {
+            return;
+        }
+        if (Printer.getPrinterList().length == 0) {
+            MessageDialog.openInformation(shell, "No printer", "This system has no printer. A drawing can be written as PDF instead (File, Write a drawing).");
+            return;
+        }
+        PrinterData chosen = new PrintDialog(shell).open();
+        if (chosen == null) {
+            return;
+        }
+        Printer printer = new Printer(chosen);
+        try {
+            if (printer.startJob(name)) {
+                page(printer, name, drawing.get());
+                printer.endJob();
+            }
+        } finally {
+            printer.dispose();
+        }
+    }
 
-	private void page(Printer printer, String name, Drawing drawing) {
-		Rectangle area = printer.getBounds();
-		double unit = printer.getDPI().x / UNITS_PER_INCH;
-		Paper paper = nearest(area.height / unit / Drawing.UNITS_PER_MM);
-		Drawing sheet = Sheet.of(drawing, name, paper);
-		printer.startPage();
-		GC gc = new GC(printer);
-		Transform scale = new Transform(printer);
-		SwtFonts fonts = new SwtFonts(printer, look.fontFolder());
-		try {
-			Rectangle trim = printer.computeTrim(0, 0, 0, 0);
-			scale.translate(trim.x, trim.y);
-			scale.scale((float) unit, (float) unit);
-			gc.setTransform(scale);
-			new SwtPainter(Palette.PRINT, fonts).paint(gc, sheet, 0, 0);
-		} finally {
-			fonts.dispose();
-			scale.dispose();
-			gc.dispose();
-		}
-		printer.endPage();
-	}
+    private void page(Printer printer, String name, Drawing drawing) {
+        Rectangle area = printer.getBounds();
+        double unit = printer.getDPI().x / UNITS_PER_INCH;
+        Paper paper = nearest(area.height / unit / Drawing.UNITS_PER_MM);
+        Drawing sheet = Sheet.of(drawing, name, paper);
+        printer.startPage();
+        GC gc = new GC(printer);
+        Transform scale = new Transform(printer);
+        SwtFonts fonts = new SwtFonts(printer, look.fontFolder());
+        try {
+            Rectangle trim = printer.computeTrim(0, 0, 0, 0);
+            scale.translate(trim.x, trim.y);
+            scale.scale((float) unit, (float) unit);
+            gc.setTransform(scale);
+            new SwtPainter(Palette.PRINT, fonts).paint(gc, sheet, 0, 0);
+        } finally {
+            fonts.dispose();
+            scale.dispose();
+            gc.dispose();
+        }
+        printer.endPage();
+    }
 
-	private static Paper nearest(double heightMm) {
-		Paper best = Paper.values()[0];
-		for (Paper paper : Paper.values()) {
-			if (Math.abs(paper.height(false) / Drawing.UNITS_PER_MM - heightMm) < Math.abs(best.height(false) / Drawing.UNITS_PER_MM - heightMm)) {
-				best = paper;
-			}
-		}
-		return best;
-	}
+    private static Paper nearest(double heightMm) {
+        Paper best = Paper.values()[0];
+        for (Paper paper : Paper.values()) {
+            if (Math.abs(paper.height(false) / Drawing.UNITS_PER_MM - heightMm) < Math.abs(best.height(false) / Drawing.UNITS_PER_MM - heightMm)) {
+                best = paper;
+            }
+        }
+        return best;
+    }
 }

@@ -17,125 +17,125 @@ import culm.geometry.profile.TableParameter;
  * @param sections the sections
  */
 public record FormPlan(List<Section> sections) {
-	/** Where the sides close on a usual oboe staple: the width that matters most, mm from the fold. */
-	private static final double WIDTH_PLACE = 26;
+    /** Where the sides close on a usual oboe staple: the width that matters most, mm from the fold. */
+    private static final double WIDTH_PLACE = 26;
 
-	/** Something in a section. */
-	public sealed interface Item permits Number, Measured {
-	}
+    /** Something in a section. */
+    public sealed interface Item permits Number, Measured {
+    }
 
-	/**
-	 * A number.
-	 *
-	 * @param path its path
-	 * @param label its words
-	 * @param parameter its description
-	 */
-	public record Number(String path, String label, Parameter parameter) implements Item {
-	}
+    /**
+     * A number.
+     *
+     * @param path its path
+     * @param label its words
+     * @param parameter its description
+     */
+    public record Number(String path, String label, Parameter parameter) implements Item {
+    }
 
-	/**
-	 * A table of measured places.
-	 *
-	 * @param path such as {@code shape.places}
-	 * @param table its description
-	 */
-	public record Measured(String path, TableParameter table) implements Item {
-	}
+    /**
+     * A table of measured places.
+     *
+     * @param path such as {@code shape.places}
+     * @param table its description
+     */
+    public record Measured(String path, TableParameter table) implements Item {
+    }
 
-	/**
-	 * One section.
-	 *
-	 * @param title its title
-	 * @param parts the parts whose kind and source are chosen under more
-	 * @param first what a maker can measure first
-	 * @param more the rest
-	 */
-	public record Section(String title, List<String> parts, List<Item> first, List<Item> more) {
-	}
+    /**
+     * One section.
+     *
+     * @param title its title
+     * @param parts the parts whose kind and source are chosen under more
+     * @param first what a maker can measure first
+     * @param more the rest
+     */
+    public record Section(String title, List<String> parts, List<Item> first, List<Item> more) {
+    }
 
-	/**
-	 * The plan for a blank.
-	 *
-	 * @param blank the blank
-	 * @return its form
-	 */
-	public static FormPlan of(Blank blank) {
-		var staple = new Maker("Staple", "staple");
-		staple.typed(Inputs.STAPLE_LENGTH);
-		staple.profile("staple", blank.staple().type());
-		staple.rest("staple.");
-		var cane = new Maker("Cane", "gouge", "shape");
-		cane.profile("gouge", blank.gouge().type());
-		blank.gougeEnd().ifPresent(end -> cane.profile("gougeEnd", end.type()));
-		widthPlace(blank, cane);
-		cane.profile("shape", blank.shape().type());
-		cane.typed(Inputs.FOLDED_LENGTH);
-		blank.insideWidths().ifPresent(rows -> cane.first.add(new Measured("inside.places", culm.geometry.shape.MeasuredShape.TABLE)));
-		cane.typed(Inputs.TUBE);
-		cane.rest("gouge.");
-		cane.rest("shape.");
-		cane.rest("cane.");
-		var tie = new Maker("Tie", "thread");
-		tie.typed(Inputs.TIE_LENGTH);
-		tie.typed(Inputs.WRAP_TOP);
-		tie.typed(Inputs.THREAD_DIAMETER);
-		var finish = new Maker("Finish");
-		finish.typed(Inputs.FINISHED);
-		tie.rest("thread.");
-		Inputs.all().keySet().stream().filter(p -> p.startsWith("tie.") && !p.equals(Inputs.FINISHED)).forEach(tie::typed);
-		return new FormPlan(List.of(staple.section(), cane.section(), tie.section(), finish.section()));
-	}
+    /**
+     * The plan for a blank.
+     *
+     * @param blank the blank
+     * @return its form
+     */
+    public static FormPlan of(Blank blank) {
+        var staple = new Maker("Staple", "staple");
+        staple.typed(Inputs.STAPLE_LENGTH);
+        staple.profile("staple", blank.staple().type());
+        staple.rest("staple.");
+        var cane = new Maker("Cane", "gouge", "shape");
+        cane.profile("gouge", blank.gouge().type());
+        blank.gougeEnd().ifPresent(end -> cane.profile("gougeEnd", end.type()));
+        widthPlace(blank, cane);
+        cane.profile("shape", blank.shape().type());
+        cane.typed(Inputs.FOLDED_LENGTH);
+        blank.insideWidths().ifPresent(rows -> cane.first.add(new Measured("inside.places", culm.geometry.shape.MeasuredShape.TABLE)));
+        cane.typed(Inputs.TUBE);
+        cane.rest("gouge.");
+        cane.rest("shape.");
+        cane.rest("cane.");
+        var tie = new Maker("Tie", "thread");
+        tie.typed(Inputs.TIE_LENGTH);
+        tie.typed(Inputs.WRAP_TOP);
+        tie.typed(Inputs.THREAD_DIAMETER);
+        var finish = new Maker("Finish");
+        finish.typed(Inputs.FINISHED);
+        tie.rest("thread.");
+        Inputs.all().keySet().stream().filter(p -> p.startsWith("tie.") && !p.equals(Inputs.FINISHED)).forEach(tie::typed);
+        return new FormPlan(List.of(staple.section(), cane.section(), tie.section(), finish.section()));
+    }
 
-	private static void widthPlace(Blank blank, Maker cane) {
-		for (TableParameter table : blank.shape().type().tables()) {
-			Table rows = blank.shape().values().tables().get(table.id());
-			for (int row = 0; rows != null && row < rows.rows(); row++) {
-				if (rows.cell(row, 0) == WIDTH_PLACE) {
-					Parameter width = table.columns().get(1);
-					String path = "shape." + Rows.path(table.id(), row, width.id());
-					cane.first.add(new Number(path, width.label() + " at 26", width));
-				}
-			}
-		}
-	}
+    private static void widthPlace(Blank blank, Maker cane) {
+        for (TableParameter table : blank.shape().type().tables()) {
+            Table rows = blank.shape().values().tables().get(table.id());
+            for (int row = 0; rows != null && row < rows.rows(); row++) {
+                if (rows.cell(row, 0) == WIDTH_PLACE) {
+                    Parameter width = table.columns().get(1);
+                    String path = "shape." + Rows.path(table.id(), row, width.id());
+                    cane.first.add(new Number(path, width.label() + " at 26", width));
+                }
+            }
+        }
+    }
 
-	private static final class Maker {
-		private final String title;
-		private final List<String> parts;
-		private final List<Item> first = new ArrayList<>();
-		private final List<Item> more = new ArrayList<>();
-		private final List<String> done = new ArrayList<>();
+    private static final class Maker {
+        private final String title;
+        private final List<String> parts;
+        private final List<Item> first = new ArrayList<>();
+        private final List<Item> more = new ArrayList<>();
+        private final List<String> done = new ArrayList<>();
 
-		Maker(String title, String... parts) {
-			this.title = title;
-			this.parts = List.of(parts);
-		}
+        Maker(String title, String... parts) {
+            this.title = title;
+            this.parts = List.of(parts);
+        }
 
-		void typed(String path) {
-			Parameter described = Inputs.all().get(path);
-			add(path, described.label(), described);
-		}
+        void typed(String path) {
+            Parameter described = Inputs.all().get(path);
+            add(path, described.label(), described);
+        }
 
-		private void add(String path, String label, Parameter described) {
-			if (!done.contains(path)) {
-				done.add(path);
-				(described.measureFirst() ? first : more).add(new Number(path, label, described));
-			}
-		}
+        private void add(String path, String label, Parameter described) {
+            if (!done.contains(path)) {
+                done.add(path);
+                (described.measureFirst() ? first : more).add(new Number(path, label, described));
+            }
+        }
 
-		void profile(String part, ProfileType type) {
-			String where = part.equals("gougeEnd") ? "at the end, " : "";
-			type.parameters().forEach(p -> add(part + "." + p.id(), where + p.label(), p));
-			type.tables().forEach(t -> first.add(new Measured(part + "." + t.id(), t)));
-		}
+        void profile(String part, ProfileType type) {
+            String where = part.equals("gougeEnd") ? "at the end, " : "";
+            type.parameters().forEach(p -> add(part + "." + p.id(), where + p.label(), p));
+            type.tables().forEach(t -> first.add(new Measured(part + "." + t.id(), t)));
+        }
 
-		void rest(String prefix) {
-			Inputs.all().keySet().stream().filter(p -> p.startsWith(prefix)).forEach(this::typed);
-		}
+        void rest(String prefix) {
+            Inputs.all().keySet().stream().filter(p -> p.startsWith(prefix)).forEach(this::typed);
+        }
 
-		Section section() {
-			return new Section(title, parts, List.copyOf(first), List.copyOf(more));
-		}
-	}
+        Section section() {
+            return new Section(title, parts, List.copyOf(first), List.copyOf(more));
+        }
+    }
 }

@@ -22,122 +22,122 @@ import culm.workbench.internal.widgets.NumberField.Origin;
 
 /** One number of the form: its words and its field. */
 final class NumberRow {
-	private static final double TENTH = 0.01;
-	private final FormPlan.Number item;
-	private final FormContext context;
-	private final FieldLabel label;
-	private final NumberField field;
-	private String wrong = "";
+    private static final double TENTH = 0.01;
+    private final FormPlan.Number item;
+    private final FormContext context;
+    private final FieldLabel label;
+    private final NumberField field;
+    private String wrong = "";
 
-	NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
-		this.item = item;
-		this.context = context;
-		label = new FieldLabel(parent, context.look(), item.label());
-		label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-		field = new NumberField(parent, context.look());
-		field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
-		label.setToolTipText(item.parameter().help());
-		field.control().setData("culm.path", item.path());
-		field.onEnter(this::enter);
-		field.onStep(this::step);
-		field.onFocus(() -> context.focused(this));
-		field.control().getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
-			@Override
-			public void getName(org.eclipse.swt.accessibility.AccessibleEvent e) {
-				e.result = item.label();
-			}
-		});
-	}
+    NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
+        this.item = item;
+        this.context = context;
+        label = new FieldLabel(parent, context.look(), item.label());
+        label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        field = new NumberField(parent, context.look());
+        field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
+        label.setToolTipText(item.parameter().help());
+        field.control().setData("culm.path", item.path());
+        field.onEnter(this::enter);
+        field.onStep(this::step);
+        field.onFocus(() -> context.focused(this));
+        field.control().getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
+            @Override
+            public void getName(org.eclipse.swt.accessibility.AccessibleEvent e) {
+                e.result = item.label();
+            }
+        });
+    }
 
-	FormPlan.Number item() {
-		return item;
-	}
+    FormPlan.Number item() {
+        return item;
+    }
 
-	NumberField field() {
-		return field;
-	}
+    NumberField field() {
+        return field;
+    }
 
-	/** {@return what is wrong with what was typed; empty when nothing is} */
-	String wrong() {
-		return wrong;
-	}
+    /** {@return what is wrong with what was typed; empty when nothing is} */
+    String wrong() {
+        return wrong;
+    }
 
-	NumberForm form() {
-		Tolerance t = tolerance();
-		return NumberForm.of(item.parameter().quantity(), context.units().now(), t.plusMinus());
-	}
+    NumberForm form() {
+        Tolerance t = tolerance();
+        return NumberForm.of(item.parameter().quantity(), context.units().now(), t.plusMinus());
+    }
 
-	Tolerance tolerance() {
-		return context.session().blank().map(b -> b.blank().tolerance(item.path())).orElse(new Tolerance(0, false));
-	}
+    Tolerance tolerance() {
+        return context.session().blank().map(b -> b.blank().tolerance(item.path())).orElse(new Tolerance(0, false));
+    }
 
-	OptionalDouble value() {
-		return context.session().blank().map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
-	}
+    OptionalDouble value() {
+        return context.session().blank().map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
+    }
 
-	void show(Shown shown) {
-		DesignSession session = context.session();
-		var blank = session.gesture().previewing() ? shown.blank() : session.blank();
-		OptionalDouble value = blank.map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
-		Optional<Severity> sign = sign(shown.findings());
-		label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
-		boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
-		String text = value.isPresent() ? form().text(value.getAsDouble()) : "none";
-		field.show(text, value.isEmpty() || tolerance().measured() ? Origin.MEASURED : Origin.ASSUMED, bad);
-	}
+    void show(Shown shown) {
+        DesignSession session = context.session();
+        var blank = session.gesture().previewing() ? shown.blank() : session.blank();
+        OptionalDouble value = blank.map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
+        Optional<Severity> sign = sign(shown.findings());
+        label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
+        boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
+        String text = value.isPresent() ? form().text(value.getAsDouble()) : "none";
+        field.show(text, value.isEmpty() || tolerance().measured() ? Origin.MEASURED : Origin.ASSUMED, bad);
+    }
 
-	private Optional<Severity> sign(List<Finding> findings) {
-		return findings.stream().filter(f -> f.path().equals(item.path()) && f.severity() != Severity.FINE && f.severity() != Severity.ADVICE).map(Finding::severity).findFirst();
-	}
+    private Optional<Severity> sign(List<Finding> findings) {
+        return findings.stream().filter(f -> f.path().equals(item.path()) && f.severity() != Severity.FINE && f.severity() != Severity.ADVICE).map(Finding::severity).findFirst();
+    }
 
-	private boolean enter(String typed) {
-		wrong = "";
-		Parameter described = item.parameter();
-		boolean empty = typed.isBlank() || typed.strip().equals("none");
-		try {
-			if (empty && described.optional()) {
-				context.session().change(edits -> edits.clear(item.path()), "no " + item.label());
-				return true;
-			}
-			double value = form().parse(typed);
-			Optional<String> refused = described.refuse(value);
-			if (refused.isPresent()) {
-				throw new NumberFormatException(refused.get());
-			}
-			context.session().change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
-			return true;
-		} catch (NumberFormatException e) {
-			wrong = e.getMessage();
-		} catch (FileProblemException e) {
-			wrong = e.problem().message();
-		}
-		context.refused(this, wrong);
-		return false;
-	}
+    private boolean enter(String typed) {
+        wrong = "";
+        Parameter described = item.parameter();
+        boolean empty = typed.isBlank() || typed.strip().equals("none");
+        try {
+            if (empty && described.optional()) {
+                context.session().change(edits -> edits.clear(item.path()), "no " + item.label());
+                return true;
+            }
+            double value = form().parse(typed);
+            Optional<String> refused = described.refuse(value);
+            if (refused.isPresent()) {
+                throw new NumberFormatException(refused.get());
+            }
+            context.session().change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
+            return true;
+        } catch (NumberFormatException e) {
+            wrong = e.getMessage();
+        } catch (FileProblemException e) {
+            wrong = e.problem().message();
+        }
+        context.refused(this, wrong);
+        return false;
+    }
 
-	/** Clears what was wrong, for the next typing. */
-	void forgive() {
-		wrong = "";
-	}
+    /** Clears what was wrong, for the next typing. */
+    void forgive() {
+        wrong = "";
+    }
 
-	private void step(int hundredths) {
-		OptionalDouble now = value();
-		if (now.isEmpty()) {
-			return;
-		}
-		double size = switch (item.parameter().quantity()) {
-			case LENGTH -> hundredths * TENTH;
-			case SHARE -> hundredths * TENTH / 10;
-			default -> Math.signum(hundredths);
-		};
-		double to = Math.rint((now.getAsDouble() + size) * 1e6) / 1e6;
-		if (item.parameter().refuse(to).isPresent()) {
-			return;
-		}
-		try {
-			context.session().gesture().step(item.path(), to, item.label() + " " + form().text(to));
-		} catch (FileProblemException e) {
-			context.refused(this, e.problem().message());
-		}
-	}
+    private void step(int hundredths) {
+        OptionalDouble now = value();
+        if (now.isEmpty()) {
+            return;
+        }
+        double size = switch (item.parameter().quantity()) {
+            case LENGTH -> hundredths * TENTH;
+            case SHARE -> hundredths * TENTH / 10;
+            default -> Math.signum(hundredths);
+        };
+        double to = Math.rint((now.getAsDouble() + size) * 1e6) / 1e6;
+        if (item.parameter().refuse(to).isPresent()) {
+            return;
+        }
+        try {
+            context.session().gesture().step(item.path(), to, item.label() + " " + form().text(to));
+        } catch (FileProblemException e) {
+            context.refused(this, e.problem().message());
+        }
+    }
 }

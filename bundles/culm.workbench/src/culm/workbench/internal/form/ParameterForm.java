@@ -24,205 +24,205 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** The numbers of a design: what a maker can measure first, in the order of the bench, the rest under more. */
 public final class ParameterForm extends Composite implements FormContext {
-	private final Workshop workshop;
-	private final DesignSession session;
-	private final ScrolledComposite scroll;
-	private final Details details;
-	private final Set<String> opened = new HashSet<>();
-	private final Set<String> openTables = new HashSet<>();
-	private final List<NumberRow> rows = new ArrayList<>();
-	private final List<RowsTable> tables = new ArrayList<>();
-	private FormPlan plan = new FormPlan(List.of());
-	private Composite page;
+    private final Workshop workshop;
+    private final DesignSession session;
+    private final ScrolledComposite scroll;
+    private final Details details;
+    private final Set<String> opened = new HashSet<>();
+    private final Set<String> openTables = new HashSet<>();
+    private final List<NumberRow> rows = new ArrayList<>();
+    private final List<RowsTable> tables = new ArrayList<>();
+    private FormPlan plan = new FormPlan(List.of());
+    private Composite page;
 
-	/**
-	 * The form of a design.
-	 *
-	 * @param parent where it goes
-	 * @param workshop what the window works with
-	 * @param session the design
-	 */
-	public ParameterForm(Composite parent, Workshop workshop, DesignSession session) {
-		super(parent, SWT.NONE);
-		this.workshop = workshop;
-		this.session = session;
-		GridLayout layout = new GridLayout();
-		layout.marginWidth = 0;
-		layout.marginHeight = 0;
-		layout.verticalSpacing = 0;
-		setLayout(layout);
-		look().dress(this, Role.PAPER, Role.INK);
-		scroll = new ScrolledComposite(this, SWT.V_SCROLL);
-		scroll.setExpandHorizontal(true);
-		scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		scroll.getVerticalBar().setIncrement(24);
-		look().dress(scroll, Role.PAPER, Role.INK);
-		details = new Details(this, this);
-		details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-		scroll.addListener(SWT.Resize, e -> fit());
-		Runnable unitsEnd = workshop.units().onChange(this::show);
-		addListener(SWT.Dispose, e -> unitsEnd.run());
-		rebuild();
-	}
+    /**
+     * The form of a design.
+     *
+     * @param parent where it goes
+     * @param workshop what the window works with
+     * @param session the design
+     */
+    public ParameterForm(Composite parent, Workshop workshop, DesignSession session) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        this.session = session;
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        setLayout(layout);
+        look().dress(this, Role.PAPER, Role.INK);
+        scroll = new ScrolledComposite(this, SWT.V_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        scroll.getVerticalBar().setIncrement(24);
+        look().dress(scroll, Role.PAPER, Role.INK);
+        details = new Details(this, this);
+        details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
+        scroll.addListener(SWT.Resize, e -> fit());
+        Runnable unitsEnd = workshop.units().onChange(this::show);
+        addListener(SWT.Dispose, e -> unitsEnd.run());
+        rebuild();
+    }
 
-	/** Shows the design as it is now. */
-	public void show() {
-		rebuild();
-		rows.forEach(row -> row.show(session.shown()));
-		tables.forEach(RowsTable::show);
-		details.show();
-	}
+    /** Shows the design as it is now. */
+    public void show() {
+        rebuild();
+        rows.forEach(row -> row.show(session.shown()));
+        tables.forEach(RowsTable::show);
+        details.show();
+    }
 
-	private void rebuild() {
-		FormPlan now = session.blank().map(b -> FormPlan.of(b.blank())).orElse(plan);
-		if (now.equals(plan) && page != null) {
-			return;
-		}
-		plan = now;
-		build();
-	}
+    private void rebuild() {
+        FormPlan now = session.blank().map(b -> FormPlan.of(b.blank())).orElse(plan);
+        if (now.equals(plan) && page != null) {
+            return;
+        }
+        plan = now;
+        build();
+    }
 
-	private void build() {
-		Optional<String> focused = rows.stream().filter(r -> r.field().control().isFocusControl()).map(r -> r.item().path()).findFirst();
-		Composite old = page;
-		rows.clear();
-		tables.clear();
-		page = new Composite(scroll, SWT.NONE);
-		GridLayout layout = new GridLayout(2, false);
-		layout.marginWidth = 0;
-		layout.marginLeft = 2;
-		layout.marginRight = 10;
-		layout.marginHeight = 4;
-		layout.verticalSpacing = 3;
-		layout.horizontalSpacing = 6;
-		page.setLayout(layout);
-		look().dress(page, Role.PAPER, Role.INK);
-		plan.sections().forEach(this::section);
-		scroll.setContent(page);
-		if (old != null) {
-			// Not now: one of its fields may be what caused this.
-			old.setVisible(false);
-			getDisplay().asyncExec(old::dispose);
-		}
-		rows.forEach(row -> row.show(session.shown()));
-		tables.forEach(RowsTable::show);
-		fit();
-		focused.ifPresent(this::focus);
-	}
+    private void build() {
+        Optional<String> focused = rows.stream().filter(r -> r.field().control().isFocusControl()).map(r -> r.item().path()).findFirst();
+        Composite old = page;
+        rows.clear();
+        tables.clear();
+        page = new Composite(scroll, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginLeft = 2;
+        layout.marginRight = 10;
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 3;
+        layout.horizontalSpacing = 6;
+        page.setLayout(layout);
+        look().dress(page, Role.PAPER, Role.INK);
+        plan.sections().forEach(this::section);
+        scroll.setContent(page);
+        if (old != null) {
+            // Not now: one of its fields may be what caused this.
+            old.setVisible(false);
+            getDisplay().asyncExec(old::dispose);
+        }
+        rows.forEach(row -> row.show(session.shown()));
+        tables.forEach(RowsTable::show);
+        fit();
+        focused.ifPresent(this::focus);
+    }
 
-	private void section(FormPlan.Section section) {
-		boolean open = opened.contains(section.title());
-		Label title = new Label(page, SWT.NONE);
-		title.setText(section.title());
-		title.setFont(look().font(Size.BODY, SWT.BOLD));
-		look().dress(title, Role.PAPER, Role.INK);
-		GridData left = new GridData(SWT.FILL, SWT.END, true, false);
-		left.horizontalIndent = 16;
-		left.verticalIndent = rows.isEmpty() ? 0 : 6;
-		title.setLayoutData(left);
-		if (section.more().isEmpty() && section.parts().isEmpty()) {
-			new Label(page, SWT.NONE).setVisible(false);
-		} else {
-			LinkText more = new LinkText(page, look(), open ? "less" : "more", Size.SMALL);
-			more.setLayoutData(new GridData(SWT.END, SWT.END, false, false));
-			more.onClick(() -> open(section.title(), !open));
-			more.setData("culm.more", section.title());
-		}
-		section.first().forEach(this::item);
-		if (open) {
-			section.more().forEach(this::item);
-			section.parts().forEach(part -> new PartChoices(page, part, this, workshop));
-		}
-	}
+    private void section(FormPlan.Section section) {
+        boolean open = opened.contains(section.title());
+        Label title = new Label(page, SWT.NONE);
+        title.setText(section.title());
+        title.setFont(look().font(Size.BODY, SWT.BOLD));
+        look().dress(title, Role.PAPER, Role.INK);
+        GridData left = new GridData(SWT.FILL, SWT.END, true, false);
+        left.horizontalIndent = 16;
+        left.verticalIndent = rows.isEmpty() ? 0 : 6;
+        title.setLayoutData(left);
+        if (section.more().isEmpty() && section.parts().isEmpty()) {
+            new Label(page, SWT.NONE).setVisible(false);
+        } else {
+            LinkText more = new LinkText(page, look(), open ? "less" : "more", Size.SMALL);
+            more.setLayoutData(new GridData(SWT.END, SWT.END, false, false));
+            more.onClick(() -> open(section.title(), !open));
+            more.setData("culm.more", section.title());
+        }
+        section.first().forEach(this::item);
+        if (open) {
+            section.more().forEach(this::item);
+            section.parts().forEach(part -> new PartChoices(page, part, this, workshop));
+        }
+    }
 
-	private void item(FormPlan.Item item) {
-		if (item instanceof FormPlan.Number number) {
-			rows.add(new NumberRow(page, number, this));
-		} else if (item instanceof FormPlan.Measured measured) {
-			RowsTable table = new RowsTable(page, measured, this, openTables);
-			tables.add(table);
-		}
-	}
+    private void item(FormPlan.Item item) {
+        if (item instanceof FormPlan.Number number) {
+            rows.add(new NumberRow(page, number, this));
+        } else if (item instanceof FormPlan.Measured measured) {
+            RowsTable table = new RowsTable(page, measured, this, openTables);
+            tables.add(table);
+        }
+    }
 
-	/**
-	 * Opens or closes what stands under more.
-	 *
-	 * @param title the section's title
-	 * @param now whether open
-	 */
-	public void open(String title, boolean now) {
-		if (now ? opened.add(title) : opened.remove(title)) {
-			build();
-		}
-	}
+    /**
+     * Opens or closes what stands under more.
+     *
+     * @param title the section's title
+     * @param now whether open
+     */
+    public void open(String title, boolean now) {
+        if (now ? opened.add(title) : opened.remove(title)) {
+            build();
+        }
+    }
 
-	/**
-	 * Puts the focus into a number's field, opening what hides it.
-	 *
-	 * @param path the number's path
-	 */
-	public void focus(String path) {
-		for (FormPlan.Section section : plan.sections()) {
-			if (section.more().stream().anyMatch(i -> i instanceof FormPlan.Number n && n.path().equals(path))) {
-				open(section.title(), true);
-			}
-		}
-		rows.stream().filter(r -> r.item().path().equals(path)).findFirst().ifPresent(r -> r.field().setFocus());
-	}
+    /**
+     * Puts the focus into a number's field, opening what hides it.
+     *
+     * @param path the number's path
+     */
+    public void focus(String path) {
+        for (FormPlan.Section section : plan.sections()) {
+            if (section.more().stream().anyMatch(i -> i instanceof FormPlan.Number n && n.path().equals(path))) {
+                open(section.title(), true);
+            }
+        }
+        rows.stream().filter(r -> r.item().path().equals(path)).findFirst().ifPresent(r -> r.field().setFocus());
+    }
 
-	/** Puts the focus into the first field. */
-	public void focusFirst() {
-		rows.stream().findFirst().ifPresent(r -> r.field().setFocus());
-	}
+    /** Puts the focus into the first field. */
+    public void focusFirst() {
+        rows.stream().findFirst().ifPresent(r -> r.field().setFocus());
+    }
 
-	/** Says of the number that has the focus that it was measured, or assumed when it was measured. */
-	public void toggleMeasured() {
-		rows.stream().filter(r -> r.field().control().isFocusControl()).findFirst()
-				.ifPresent(r -> details.measured(!r.tolerance().measured()));
-	}
+    /** Says of the number that has the focus that it was measured, or assumed when it was measured. */
+    public void toggleMeasured() {
+        rows.stream().filter(r -> r.field().control().isFocusControl()).findFirst()
+                .ifPresent(r -> details.measured(!r.tolerance().measured()));
+    }
 
-	@Override
-	public void fit() {
-		if (page != null && !page.isDisposed()) {
-			int width = scroll.getClientArea().width;
-			page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
-		}
-	}
+    @Override
+    public void fit() {
+        if (page != null && !page.isDisposed()) {
+            int width = scroll.getClientArea().width;
+            page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
+        }
+    }
 
-	@Override
-	public DesignSession session() {
-		return session;
-	}
+    @Override
+    public DesignSession session() {
+        return session;
+    }
 
-	@Override
-	public Look look() {
-		return workshop.look();
-	}
+    @Override
+    public Look look() {
+        return workshop.look();
+    }
 
-	@Override
-	public Units units() {
-		return workshop.units();
-	}
+    @Override
+    public Units units() {
+        return workshop.units();
+    }
 
-	@Override
-	public void focused(NumberRow row) {
-		details.about(row);
-		reveal(row.field());
-	}
+    @Override
+    public void focused(NumberRow row) {
+        details.about(row);
+        reveal(row.field());
+    }
 
-	private void reveal(Control control) {
-		int top = control.getLocation().y;
-		int bottom = top + control.getSize().y;
-		int origin = scroll.getOrigin().y;
-		int height = scroll.getClientArea().height;
-		if (top < origin || bottom > origin + height) {
-			scroll.setOrigin(0, top < origin ? top - 30 : bottom - height + 6);
-		}
-	}
+    private void reveal(Control control) {
+        int top = control.getLocation().y;
+        int bottom = top + control.getSize().y;
+        int origin = scroll.getOrigin().y;
+        int height = scroll.getClientArea().height;
+        if (top < origin || bottom > origin + height) {
+            scroll.setOrigin(0, top < origin ? top - 30 : bottom - height + 6);
+        }
+    }
 
-	@Override
-	public void refused(NumberRow row, String sentence) {
-		details.refused(row, sentence);
-		row.show(session.shown());
-	}
+    @Override
+    public void refused(NumberRow row, String sentence) {
+        details.refused(row, sentence);
+        row.show(session.shown());
+    }
 }

@@ -24,211 +24,211 @@ import culm.workbench.internal.widgets.LinkText;
  * fields; Enter goes on to the next row, a paste fills rows from the cell on.
  */
 final class RowsTable {
-	private final FormPlan.Measured item;
-	private final FormContext context;
-	private final RowEdits edits;
-	private final LinkText head;
-	private final Composite body;
-	private final Label trouble;
-	private final List<RowCells> rows = new ArrayList<>();
-	private final Set<String> openTables;
-	private boolean open;
+    private final FormPlan.Measured item;
+    private final FormContext context;
+    private final RowEdits edits;
+    private final LinkText head;
+    private final Composite body;
+    private final Label trouble;
+    private final List<RowCells> rows = new ArrayList<>();
+    private final Set<String> openTables;
+    private boolean open;
 
-	RowsTable(Composite parent, FormPlan.Measured item, FormContext context, Set<String> openTables) {
-		this.openTables = openTables;
-		this.item = item;
-		this.context = context;
-		this.edits = new RowEdits(context.session(), item);
-		head = new LinkText(parent, context.look(), "", Size.BODY);
-		GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
-		wide.horizontalIndent = 16;
-		head.setLayoutData(wide);
-		head.setToolTipText(item.table().help());
-		head.setData("culm.table", item.path());
-		head.onClick(() -> open(!open));
-		body = new Composite(parent, SWT.NONE);
-		GridLayout layout = new GridLayout(item.table().columns().size() + 1, false);
-		layout.marginWidth = 0;
-		layout.marginHeight = 0;
-		layout.verticalSpacing = 2;
-		layout.horizontalSpacing = 4;
-		body.setLayout(layout);
-		GridData below = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
-		below.horizontalIndent = 20;
-		below.exclude = true;
-		body.setLayoutData(below);
-		body.setVisible(false);
-		context.look().dress(body, Role.PAPER, Role.INK);
-		for (Parameter column : item.table().columns()) {
-			heading(column);
-		}
-		heading(null);
-		trouble = new Label(body, SWT.WRAP);
-		show(openTables.contains(item.path()));
-	}
+    RowsTable(Composite parent, FormPlan.Measured item, FormContext context, Set<String> openTables) {
+        this.openTables = openTables;
+        this.item = item;
+        this.context = context;
+        this.edits = new RowEdits(context.session(), item);
+        head = new LinkText(parent, context.look(), "", Size.BODY);
+        GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        wide.horizontalIndent = 16;
+        head.setLayoutData(wide);
+        head.setToolTipText(item.table().help());
+        head.setData("culm.table", item.path());
+        head.onClick(() -> open(!open));
+        body = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(item.table().columns().size() + 1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 2;
+        layout.horizontalSpacing = 4;
+        body.setLayout(layout);
+        GridData below = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
+        below.horizontalIndent = 20;
+        below.exclude = true;
+        body.setLayoutData(below);
+        body.setVisible(false);
+        context.look().dress(body, Role.PAPER, Role.INK);
+        for (Parameter column : item.table().columns()) {
+            heading(column);
+        }
+        heading(null);
+        trouble = new Label(body, SWT.WRAP);
+        show(openTables.contains(item.path()));
+    }
 
-	private void heading(Parameter column) {
-		Label label = new Label(body, SWT.RIGHT);
-		label.setText(column == null ? "" : column.label());
-		label.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
-		if (column != null) {
-			label.setToolTipText(column.help());
-		}
-		context.look().dress(label, Role.PAPER, Role.QUIET);
-		GridData data = new GridData(SWT.FILL, SWT.CENTER, column != null, false);
-		data.widthHint = column == null ? 16 : 60;
-		label.setLayoutData(data);
-	}
+    private void heading(Parameter column) {
+        Label label = new Label(body, SWT.RIGHT);
+        label.setText(column == null ? "" : column.label());
+        label.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
+        if (column != null) {
+            label.setToolTipText(column.help());
+        }
+        context.look().dress(label, Role.PAPER, Role.QUIET);
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, column != null, false);
+        data.widthHint = column == null ? 16 : 60;
+        label.setLayoutData(data);
+    }
 
-	/** Opens or closes the rows. */
-	void open(boolean now) {
-		if (now) {
-			openTables.add(item.path());
-		} else {
-			openTables.remove(item.path());
-		}
-		show(now);
-		show();
-		relayout();
-	}
+    /** Opens or closes the rows. */
+    void open(boolean now) {
+        if (now) {
+            openTables.add(item.path());
+        } else {
+            openTables.remove(item.path());
+        }
+        show(now);
+        show();
+        relayout();
+    }
 
-	private void show(boolean now) {
-		open = now;
-		((GridData) body.getLayoutData()).exclude = !open;
-		body.setVisible(open);
-	}
+    private void show(boolean now) {
+        open = now;
+        ((GridData) body.getLayoutData()).exclude = !open;
+        body.setVisible(open);
+    }
 
-	private void relayout() {
-		body.getParent().layout(true, true);
-		context.fit();
-	}
+    private void relayout() {
+        body.getParent().layout(true, true);
+        context.fit();
+    }
 
-	void show() {
-		List<RowEntry> now;
-		try {
-			now = edits.rows();
-		} catch (FileProblemException e) {
-			head.say(e.problem().sentence());
-			return;
-		}
-		head.say((open ? "▾ " : "▸ ") + item.table().label() + ", " + now.size() + " rows");
-		if (!open) {
-			return;
-		}
-		boolean resized = rows.size() != now.size();
-		while (rows.size() > now.size()) {
-			rows.remove(rows.size() - 1).dispose();
-		}
-		while (rows.size() < now.size()) {
-			rows.add(new RowCells(body, this, rows.size()));
-		}
-		trouble.moveBelow(null);
-		for (int i = 0; i < rows.size(); i++) {
-			rows.get(i).show(now.get(i), outOfOrder(now, i));
-		}
-		if (resized) {
-			say("");
-			relayout();
-		}
-	}
+    void show() {
+        List<RowEntry> now;
+        try {
+            now = edits.rows();
+        } catch (FileProblemException e) {
+            head.say(e.problem().sentence());
+            return;
+        }
+        head.say((open ? "▾ " : "▸ ") + item.table().label() + ", " + now.size() + " rows");
+        if (!open) {
+            return;
+        }
+        boolean resized = rows.size() != now.size();
+        while (rows.size() > now.size()) {
+            rows.remove(rows.size() - 1).dispose();
+        }
+        while (rows.size() < now.size()) {
+            rows.add(new RowCells(body, this, rows.size()));
+        }
+        trouble.moveBelow(null);
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).show(now.get(i), outOfOrder(now, i));
+        }
+        if (resized) {
+            say("");
+            relayout();
+        }
+    }
 
-	private boolean outOfOrder(List<RowEntry> now, int i) {
-		String place = item.table().columns().get(0).id();
-		return i > 0 && now.get(i).cells().get(place).orElse(0) <= now.get(i - 1).cells().get(place).orElse(0);
-	}
+    private boolean outOfOrder(List<RowEntry> now, int i) {
+        String place = item.table().columns().get(0).id();
+        return i > 0 && now.get(i).cells().get(place).orElse(0) <= now.get(i - 1).cells().get(place).orElse(0);
+    }
 
-	FormContext context() {
-		return context;
-	}
+    FormContext context() {
+        return context;
+    }
 
-	List<Parameter> columns() {
-		return item.table().columns();
-	}
+    List<Parameter> columns() {
+        return item.table().columns();
+    }
 
-	NumberForm form(Parameter column) {
-		return NumberForm.of(column.quantity(), context.units().now(), 0);
-	}
+    NumberForm form(Parameter column) {
+        return NumberForm.of(column.quantity(), context.units().now(), 0);
+    }
 
-	String path(int row, Parameter column) {
-		String word = item.path().substring(0, item.path().indexOf('.'));
-		return word + "." + Rows.path(item.table().id(), row, column.id());
-	}
+    String path(int row, Parameter column) {
+        String word = item.path().substring(0, item.path().indexOf('.'));
+        return word + "." + Rows.path(item.table().id(), row, column.id());
+    }
 
-	/** A cell's text was entered. @return whether it could be used */
-	boolean enter(int row, Parameter column, String typed) {
-		return run(() -> {
-			double value = form(column).parse(typed);
-			java.util.Optional<String> refused = column.refuse(value);
-			if (refused.isPresent()) {
-				throw new NumberFormatException(refused.get());
-			}
-			context.session().change(e -> e.setValue(path(row, column), value), column.label() + " in row " + (row + 1));
-		});
-	}
+    /** A cell's text was entered. @return whether it could be used */
+    boolean enter(int row, Parameter column, String typed) {
+        return run(() -> {
+            double value = form(column).parse(typed);
+            java.util.Optional<String> refused = column.refuse(value);
+            if (refused.isPresent()) {
+                throw new NumberFormatException(refused.get());
+            }
+            context.session().change(e -> e.setValue(path(row, column), value), column.label() + " in row " + (row + 1));
+        });
+    }
 
-	void step(int row, Parameter column, double to) {
-		if (column.refuse(to).isEmpty()) {
-			run(() -> context.session().gesture().step(path(row, column), to, column.label() + " in row " + (row + 1)));
-		}
-	}
+    void step(int row, Parameter column, double to) {
+        if (column.refuse(to).isEmpty()) {
+            run(() -> context.session().gesture().step(path(row, column), to, column.label() + " in row " + (row + 1)));
+        }
+    }
 
-	void goTo(int row, int column) {
-		if (row >= 0 && row < rows.size()) {
-			rows.get(row).focus(column);
-		}
-	}
+    void goTo(int row, int column) {
+        if (row >= 0 && row < rows.size()) {
+            rows.get(row).focus(column);
+        }
+    }
 
-	void add(int after) {
-		if (run(() -> edits.add(after))) {
-			goTo(after + 1, 0);
-		}
-	}
+    void add(int after) {
+        if (run(() -> edits.add(after))) {
+            goTo(after + 1, 0);
+        }
+    }
 
-	void remove(int row) {
-		run(() -> edits.remove(row));
-	}
+    void remove(int row) {
+        run(() -> edits.remove(row));
+    }
 
-	void sort() {
-		run(edits::sort);
-	}
+    void sort() {
+        run(edits::sort);
+    }
 
-	/** Pastes from a cell on. @return whether the text was more than one number, pasted or refused */
-	boolean paste(int row, int column, String text) {
-		if (!PastedRows.isTable(text)) {
-			return false;
-		}
-		run(() -> edits.paste(row, column, PastedRows.read(text, columns().subList(column, columns().size()).stream().map(this::form).toList())));
-		return true;
-	}
+    /** Pastes from a cell on. @return whether the text was more than one number, pasted or refused */
+    boolean paste(int row, int column, String text) {
+        if (!PastedRows.isTable(text)) {
+            return false;
+        }
+        run(() -> edits.paste(row, column, PastedRows.read(text, columns().subList(column, columns().size()).stream().map(this::form).toList())));
+        return true;
+    }
 
-	private interface Work {
-		void run() throws FileProblemException;
-	}
+    private interface Work {
+        void run() throws FileProblemException;
+    }
 
-	private boolean run(Work work) {
-		try {
-			work.run();
-			say("");
-			return true;
-		} catch (NumberFormatException e) {
-			say(e.getMessage());
-		} catch (FileProblemException e) {
-			say(e.problem().message());
-		}
-		return false;
-	}
+    private boolean run(Work work) {
+        try {
+            work.run();
+            say("");
+            return true;
+        } catch (NumberFormatException e) {
+            say(e.getMessage());
+        } catch (FileProblemException e) {
+            say(e.problem().message());
+        }
+        return false;
+    }
 
-	private void say(String sentence) {
-		if (sentence.equals(trouble.getText())) {
-			return;
-		}
-		GridData data = new GridData(SWT.FILL, SWT.BEGINNING, true, false, columns().size() + 1, 1);
-		data.widthHint = 120;
-		trouble.setLayoutData(data);
-		trouble.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
-		trouble.setBackground(context.look().colour(Role.PAPER));
-		trouble.setForeground(context.look().colour(Role.DOES_NOT));
-		trouble.setText(sentence);
-		relayout();
-	}
+    private void say(String sentence) {
+        if (sentence.equals(trouble.getText())) {
+            return;
+        }
+        GridData data = new GridData(SWT.FILL, SWT.BEGINNING, true, false, columns().size() + 1, 1);
+        data.widthHint = 120;
+        trouble.setLayoutData(data);
+        trouble.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
+        trouble.setBackground(context.look().colour(Role.PAPER));
+        trouble.setForeground(context.look().colour(Role.DOES_NOT));
+        trouble.setText(sentence);
+        relayout();
+    }
 }

@@ -27,121 +27,121 @@ import culm.workbench.internal.paint.Backing;
 
 /** The gouge as it is and its thickness enlarged, with the value under the pointer. */
 public final class GougeCanvas extends Canvas implements Figure {
-	private static final int READOUT = 20;
-	private static final double WIDE = 420;
-	private static final double HIGH = 340;
-	private final Look look;
-	private final Backing backing;
-	private Optional<Blank> blank = Optional.empty();
-	private Optional<ChartDrawing> drawn = Optional.empty();
-	private int pointerX = -1;
+    private static final int READOUT = 20;
+    private static final double WIDE = 420;
+    private static final double HIGH = 340;
+    private final Look look;
+    private final Backing backing;
+    private Optional<Blank> blank = Optional.empty();
+    private Optional<ChartDrawing> drawn = Optional.empty();
+    private int pointerX = -1;
 
-	/**
-	 * An empty canvas.
-	 *
-	 * @param parent where it goes
-	 * @param look colours and fonts
-	 */
-	public GougeCanvas(Composite parent, Look look) {
-		super(parent, SWT.DOUBLE_BUFFERED);
-		this.look = look;
-		look.dress(this, Role.PAPER, Role.INK);
-		backing = new Backing(this, this::paintAll);
-		look.onChange(this, () -> {
-			backing.forget();
-			redraw();
-		});
-		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> {
-			drawn = Optional.empty();
-			backing.forget();
-		});
-		addListener(SWT.MouseDown, e -> setFocus());
-		addListener(SWT.MouseMove, e -> pointAt(e.x));
-		addListener(SWT.MouseExit, e -> pointAt(-1));
-	}
+    /**
+     * An empty canvas.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     */
+    public GougeCanvas(Composite parent, Look look) {
+        super(parent, SWT.DOUBLE_BUFFERED);
+        this.look = look;
+        look.dress(this, Role.PAPER, Role.INK);
+        backing = new Backing(this, this::paintAll);
+        look.onChange(this, () -> {
+            backing.forget();
+            redraw();
+        });
+        addListener(SWT.Paint, this::paint);
+        addListener(SWT.Resize, e -> {
+            drawn = Optional.empty();
+            backing.forget();
+        });
+        addListener(SWT.MouseDown, e -> setFocus());
+        addListener(SWT.MouseMove, e -> pointAt(e.x));
+        addListener(SWT.MouseExit, e -> pointAt(-1));
+    }
 
-	private void pointAt(int x) {
-		pointerX = x;
-		redraw();
-	}
+    private void pointAt(int x) {
+        pointerX = x;
+        redraw();
+    }
 
-	/** Shows a blank's gouge. */
-	public void show(Optional<Blank> now) {
-		blank = now;
-		drawn = Optional.empty();
-		backing.forget();
-		redraw();
-	}
+    /** Shows a blank's gouge. */
+    public void show(Optional<Blank> now) {
+        blank = now;
+        drawn = Optional.empty();
+        backing.forget();
+        redraw();
+    }
 
-	@Override
-	public String title() {
-		return "Gouge";
-	}
+    @Override
+    public String title() {
+        return "Gouge";
+    }
 
-	private Optional<ChartDrawing> chart() {
-		if (drawn.isEmpty()) {
-			Rectangle area = getClientArea();
-			drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look.measure()));
-		}
-		return drawn;
-	}
+    private Optional<ChartDrawing> chart() {
+        if (drawn.isEmpty()) {
+            Rectangle area = getClientArea();
+            drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look.measure()));
+        }
+        return drawn;
+    }
 
-	@Override
-	public Optional<Drawing> onScreen() {
-		return chart().map(ChartDrawing::drawing);
-	}
+    @Override
+    public Optional<Drawing> onScreen() {
+        return chart().map(ChartDrawing::drawing);
+    }
 
-	@Override
-	public Optional<Drawing> onPaper(double enlargement) {
-		return blank.map(b -> GougeThickness.draw(b, WIDE, HIGH, ShippedFont.load()).drawing());
-	}
+    @Override
+    public Optional<Drawing> onPaper(double enlargement) {
+        return blank.map(b -> GougeThickness.draw(b, WIDE, HIGH, ShippedFont.load()).drawing());
+    }
 
-	@Override
-	public Table table() {
-		List<String> heads = List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm");
-		List<double[]> rows = new ArrayList<>();
-		try {
-			if (blank.isPresent()) {
-				Gouge gouge = blank.get().parts().gouge();
-				for (double mu = 0; mu <= 4.0001; mu += 0.1) {
-					double phi = mu / gouge.tubeRadius();
-					rows.add(new double[] { mu, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi) });
-				}
-			}
-		} catch (GeometryException e) {
-			return new Table(List.of(e.getMessage()), List.of());
-		}
-		return new Table(heads, rows);
-	}
+    @Override
+    public Table table() {
+        List<String> heads = List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm");
+        List<double[]> rows = new ArrayList<>();
+        try {
+            if (blank.isPresent()) {
+                Gouge gouge = blank.get().parts().gouge();
+                for (double mu = 0; mu <= 4.0001; mu += 0.1) {
+                    double phi = mu / gouge.tubeRadius();
+                    rows.add(new double[] { mu, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi) });
+                }
+            }
+        } catch (GeometryException e) {
+            return new Table(List.of(e.getMessage()), List.of());
+        }
+        return new Table(heads, rows);
+    }
 
-	private void paintAll(GC gc) {
-		gc.setBackground(look.colour(Role.PAPER));
-		gc.fillRectangle(getClientArea());
-		chart().ifPresent(c -> look.painter().paint(gc, c.drawing(), 0, 0));
-	}
+    private void paintAll(GC gc) {
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(getClientArea());
+        chart().ifPresent(c -> look.painter().paint(gc, c.drawing(), 0, 0));
+    }
 
-	private void paint(Event e) {
-		Rectangle area = getClientArea();
-		Optional<ChartDrawing> now = chart();
-		backing.paint(e.gc);
-		if (now.isEmpty() || pointerX < now.get().plot().x() || pointerX > now.get().plot().right()) {
-			return;
-		}
-		e.gc.setForeground(look.colour(Role.INK));
-		e.gc.setLineWidth(1);
-		e.gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
-		e.gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
-		e.gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
-	}
+    private void paint(Event e) {
+        Rectangle area = getClientArea();
+        Optional<ChartDrawing> now = chart();
+        backing.paint(e.gc);
+        if (now.isEmpty() || pointerX < now.get().plot().x() || pointerX > now.get().plot().right()) {
+            return;
+        }
+        e.gc.setForeground(look.colour(Role.INK));
+        e.gc.setLineWidth(1);
+        e.gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
+        e.gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
+        e.gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
+    }
 
-	private String readout(double along) {
-		try {
-			Gouge gouge = blank.get().parts().gouge();
-			GougeSection section = gouge.at(0);
-			return Numbers.fixed(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " mm thick, " + Numbers.fixed(Math.abs(along), 1) + " from the middle";
-		} catch (GeometryException e) {
-			return e.getMessage();
-		}
-	}
+    private String readout(double along) {
+        try {
+            Gouge gouge = blank.get().parts().gouge();
+            GougeSection section = gouge.at(0);
+            return Numbers.fixed(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " mm thick, " + Numbers.fixed(Math.abs(along), 1) + " from the middle";
+        } catch (GeometryException e) {
+            return e.getMessage();
+        }
+    }
 }

@@ -10,18 +10,18 @@ import culm.workbench.internal.editor.DesignEditor;
 
 /** Does one {@link EditorTask} in the active editor; which one stands behind the class in plugin.xml. */
 public final class EditorHandler extends AbstractHandler implements IExecutableExtension {
-	private EditorTask task;
+    private EditorTask task;
 
-	@Override
-	public void setInitializationData(IConfigurationElement config, String property, Object data) {
-		task = EditorTask.valueOf((String) data);
-	}
+    @Override
+    public void setInitializationData(IConfigurationElement config, String property, Object data) {
+        task = EditorTask.valueOf((String) data);
+    }
 
-	@Override
-	public Object execute(ExecutionEvent event) {
-		if (HandlerUtil.getActiveEditor(event) instanceof DesignEditor editor) {
-			task.run(editor);
-		}
-		return null;
-	}
+    @Override
+    public Object execute(ExecutionEvent event) {
+        if (HandlerUtil.getActiveEditor(event) instanceof DesignEditor editor) {
+            task.run(editor);
+        }
+        return null;
+    }
 }

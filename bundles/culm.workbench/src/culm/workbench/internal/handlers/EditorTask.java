@@ -6,50 +6,50 @@ import culm.workbench.internal.editor.DesignEditor;
 
 /** What the menus and keys can do in the editor for a design. */
 public enum EditorTask {
-	/** Puts the focus into the form. */
-	FORM(editor -> editor.form().focusFirst()),
-	/** Puts the focus onto the marks. */
-	MARKS(DesignEditor::focusMarks),
-	/** Goes to the next finding. */
-	FINDING(DesignEditor::nextFinding),
-	/** Does what the chosen finding proposes, or the first one that has a proposal. */
-	FIX(DesignEditor::applyFix),
-	/** Shows the reed. */
-	REED(editor -> editor.showPage(DesignEditor.Page.REED)),
-	/** Shows more graphs. */
-	GRAPHS(editor -> editor.showPage(DesignEditor.Page.GRAPHS)),
-	/** Shows what changes against a blank that works, or against the saved design. */
-	CHANGES(editor -> editor.showPage(DesignEditor.Page.CHANGES)),
-	/** Keeps the section where it is, or lets it follow the pointer. */
-	PIN(DesignEditor::togglePin),
-	/** Says of the number with the focus that it was measured or assumed. */
-	MEASURED(editor -> editor.form().toggleMeasured()),
-	/** Shows the reed larger. */
-	LARGER(editor -> editor.zoom(1.25)),
-	/** Shows the reed smaller. */
-	SMALLER(editor -> editor.zoom(0.8)),
-	/** Shows the whole reed. */
-	WHOLE(editor -> editor.zoom(0)),
-	/** Copies the drawing as a picture. */
-	PICTURE(DesignEditor::copyPicture),
-	/** Copies the numbers of the drawing as a table. */
-	TABLE(DesignEditor::copyTable),
-	/** Writes a drawing into a file. */
-	EXPORT(DesignEditor::export),
-	/** Prints a drawing. */
-	PRINT(DesignEditor::print),
-	/** Starts from a blank that works. */
-	FIT(DesignEditor::fit),
-	/** Opens my limits. */
-	LIMITS(DesignEditor::limits);
+    /** Puts the focus into the form. */
+    FORM(editor -> editor.form().focusFirst()),
+    /** Puts the focus onto the marks. */
+    MARKS(DesignEditor::focusMarks),
+    /** Goes to the next finding. */
+    FINDING(DesignEditor::nextFinding),
+    /** Does what the chosen finding proposes, or the first one that has a proposal. */
+    FIX(DesignEditor::applyFix),
+    /** Shows the reed. */
+    REED(editor -> editor.showPage(DesignEditor.Page.REED)),
+    /** Shows more graphs. */
+    GRAPHS(editor -> editor.showPage(DesignEditor.Page.GRAPHS)),
+    /** Shows what changes against a blank that works, or against the saved design. */
+    CHANGES(editor -> editor.showPage(DesignEditor.Page.CHANGES)),
+    /** Keeps the section where it is, or lets it follow the pointer. */
+    PIN(DesignEditor::togglePin),
+    /** Says of the number with the focus that it was measured or assumed. */
+    MEASURED(editor -> editor.form().toggleMeasured()),
+    /** Shows the reed larger. */
+    LARGER(editor -> editor.zoom(1.25)),
+    /** Shows the reed smaller. */
+    SMALLER(editor -> editor.zoom(0.8)),
+    /** Shows the whole reed. */
+    WHOLE(editor -> editor.zoom(0)),
+    /** Copies the drawing as a picture. */
+    PICTURE(DesignEditor::copyPicture),
+    /** Copies the numbers of the drawing as a table. */
+    TABLE(DesignEditor::copyTable),
+    /** Writes a drawing into a file. */
+    EXPORT(DesignEditor::export),
+    /** Prints a drawing. */
+    PRINT(DesignEditor::print),
+    /** Starts from a blank that works. */
+    FIT(DesignEditor::fit),
+    /** Opens my limits. */
+    LIMITS(DesignEditor::limits);
 
-	private final Consumer<DesignEditor> todo;
+    private final Consumer<DesignEditor> todo;
 
-	EditorTask(Consumer<DesignEditor> todo) {
-		this.todo = todo;
-	}
+    EditorTask(Consumer<DesignEditor> todo) {
+        this.todo = todo;
+    }
 
-	void run(DesignEditor editor) {
-		todo.accept(editor);
-	}
+    void run(DesignEditor editor) {
+        todo.accept(editor);
+    }
 }

@@ -14,41 +14,41 @@ import org.eclipse.swt.widgets.Text;
 
 /** Edit, Paste: rows into a table of measured places, otherwise text into the field that has the focus. */
 public final class PasteHandler extends AbstractHandler {
-	/** The key of a control's data under which stands what takes a pasted text: a predicate that says whether it did. */
-	public static final String KEY = "culm.paste";
+    /** The key of a control's data under which stands what takes a pasted text: a predicate that says whether it did. */
+    public static final String KEY = "culm.paste";
 
-	@Override
-	public Object execute(ExecutionEvent event) {
-		pasteInto(Display.getCurrent().getFocusControl());
-		return null;
-	}
+    @Override
+    public Object execute(ExecutionEvent event) {
+        pasteInto(Display.getCurrent().getFocusControl());
+        return null;
+    }
 
-	/**
-	 * Pastes the clipboard's text.
-	 *
-	 * @param control where to; may be null
-	 */
-	public static void pasteInto(Control control) {
-		if (control == null) {
-			return;
-		}
-		Clipboard clipboard = new Clipboard(control.getDisplay());
-		try {
-			Object text = clipboard.getContents(TextTransfer.getInstance());
-			@SuppressWarnings("unchecked")
-			Predicate<String> taker = (Predicate<String>) control.getData(KEY);
-			if (text instanceof String pasted && taker != null && taker.test(pasted)) {
-				return;
-			}
-		} finally {
-			clipboard.dispose();
-		}
-		if (control instanceof StyledText styled) {
-			styled.paste();
-		} else if (control instanceof Text plain) {
-			plain.paste();
-		} else if (control instanceof Combo combo) {
-			combo.paste();
-		}
-	}
+    /**
+     * Pastes the clipboard's text.
+     *
+     * @param control where to; may be null
+     */
+    public static void pasteInto(Control control) {
+        if (control == null) {
+            return;
+        }
+        Clipboard clipboard = new Clipboard(control.getDisplay());
+        try {
+            Object text = clipboard.getContents(TextTransfer.getInstance());
+            @SuppressWarnings("unchecked")
+            Predicate<String> taker = (Predicate<String>) control.getData(KEY);
+            if (text instanceof String pasted && taker != null && taker.test(pasted)) {
+                return;
+            }
+        } finally {
+            clipboard.dispose();
+        }
+        if (control instanceof StyledText styled) {
+            styled.paste();
+        } else if (control instanceof Text plain) {
+            plain.paste();
+        } else if (control instanceof Combo combo) {
+            combo.paste();
+        }
+    }
 }

@@ -10,16 +10,16 @@ import culm.workbench.internal.studio.StudioActions;
 
 /** Does one {@link StudioTask}; which one stands behind the class in plugin.xml. */
 public final class StudioHandler extends AbstractHandler implements IExecutableExtension {
-	private StudioTask task;
+    private StudioTask task;
 
-	@Override
-	public void setInitializationData(IConfigurationElement config, String property, Object data) {
-		task = StudioTask.valueOf((String) data);
-	}
+    @Override
+    public void setInitializationData(IConfigurationElement config, String property, Object data) {
+        task = StudioTask.valueOf((String) data);
+    }
 
-	@Override
-	public Object execute(ExecutionEvent event) {
-		task.run(new StudioActions(HandlerUtil.getActiveWorkbenchWindow(event)));
-		return null;
-	}
+    @Override
+    public Object execute(ExecutionEvent event) {
+        task.run(new StudioActions(HandlerUtil.getActiveWorkbenchWindow(event)));
+        return null;
+    }
 }

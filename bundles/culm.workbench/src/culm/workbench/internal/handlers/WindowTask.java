@@ -9,28 +9,28 @@ import culm.workbench.internal.numbers.LengthUnit;
 
 /** What is chosen for the whole window. */
 public enum WindowTask {
-	/** A light window. */
-	LIGHT(w -> new ThemeChoice(w.look()).choose(false), w -> !w.look().dark()),
-	/** A dark window. */
-	DARK(w -> new ThemeChoice(w.look()).choose(true), w -> w.look().dark()),
-	/** Lengths in mm. */
-	MM(w -> w.units().choose(LengthUnit.MM), w -> w.units().now() == LengthUnit.MM),
-	/** Lengths in thousandths of an inch. */
-	THOU(w -> w.units().choose(LengthUnit.THOU), w -> w.units().now() == LengthUnit.THOU);
+    /** A light window. */
+    LIGHT(w -> new ThemeChoice(w.look()).choose(false), w -> !w.look().dark()),
+    /** A dark window. */
+    DARK(w -> new ThemeChoice(w.look()).choose(true), w -> w.look().dark()),
+    /** Lengths in mm. */
+    MM(w -> w.units().choose(LengthUnit.MM), w -> w.units().now() == LengthUnit.MM),
+    /** Lengths in thousandths of an inch. */
+    THOU(w -> w.units().choose(LengthUnit.THOU), w -> w.units().now() == LengthUnit.THOU);
 
-	private final Consumer<Workshop> todo;
-	private final Predicate<Workshop> chosen;
+    private final Consumer<Workshop> todo;
+    private final Predicate<Workshop> chosen;
 
-	WindowTask(Consumer<Workshop> todo, Predicate<Workshop> chosen) {
-		this.todo = todo;
-		this.chosen = chosen;
-	}
+    WindowTask(Consumer<Workshop> todo, Predicate<Workshop> chosen) {
+        this.todo = todo;
+        this.chosen = chosen;
+    }
 
-	void run(Workshop workshop) {
-		todo.accept(workshop);
-	}
+    void run(Workshop workshop) {
+        todo.accept(workshop);
+    }
 
-	boolean chosen(Workshop workshop) {
-		return chosen.test(workshop);
-	}
+    boolean chosen(Workshop workshop) {
+        return chosen.test(workshop);
+    }
 }

@@ -20,122 +20,122 @@ import culm.workbench.internal.paint.SwtPainter;
 
 /** How the window looks now: its palette and fonts. Used on the display's thread only. */
 public final class Look {
-	private final Display display;
-	private final Path fontFolder;
-	private final SwtFonts fonts;
-	private final SwtMeasure measure;
-	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-	private boolean dark;
+    private final Display display;
+    private final Path fontFolder;
+    private final SwtFonts fonts;
+    private final SwtMeasure measure;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private boolean dark;
 
-	/**
-	 * A light look.
-	 *
-	 * @param display the display
-	 * @param folder where the shipped font's files may be put
-	 */
-	public Look(Display display, Path folder) {
-		this.display = display;
-		this.fontFolder = folder;
-		this.fonts = new SwtFonts(display, folder);
-		this.measure = new SwtMeasure(display, fonts);
-	}
+    /**
+     * A light look.
+     *
+     * @param display the display
+     * @param folder where the shipped font's files may be put
+     */
+    public Look(Display display, Path folder) {
+        this.display = display;
+        this.fontFolder = folder;
+        this.fonts = new SwtFonts(display, folder);
+        this.measure = new SwtMeasure(display, fonts);
+    }
 
-	/** {@return whether it is dark} */
-	public boolean dark() {
-		return dark;
-	}
+    /** {@return whether it is dark} */
+    public boolean dark() {
+        return dark;
+    }
 
-	/**
-	 * Makes it dark or light and tells those who paint.
-	 *
-	 * @param now whether dark
-	 */
-	public void dark(boolean now) {
-		if (dark != now) {
-			redress(now);
-		}
-	}
+    /**
+     * Makes it dark or light and tells those who paint.
+     *
+     * @param now whether dark
+     */
+    public void dark(boolean now) {
+        if (dark != now) {
+            redress(now);
+        }
+    }
 
-	/**
-	 * The same, and everything is given its colours again even when that is no change.
-	 *
-	 * @param now whether dark
-	 */
-	public void redress(boolean now) {
-		dark = now;
-		listeners.forEach(Runnable::run);
-	}
+    /**
+     * The same, and everything is given its colours again even when that is no change.
+     *
+     * @param now whether dark
+     */
+    public void redress(boolean now) {
+        dark = now;
+        listeners.forEach(Runnable::run);
+    }
 
-	/**
-	 * Runs something on every change for as long as a control lives.
-	 *
-	 * @param control the control
-	 * @param change what to run
-	 */
-	public void onChange(Control control, Runnable change) {
-		listeners.add(change);
-		control.addListener(SWT.Dispose, e -> listeners.remove(change));
-	}
+    /**
+     * Runs something on every change for as long as a control lives.
+     *
+     * @param control the control
+     * @param change what to run
+     */
+    public void onChange(Control control, Runnable change) {
+        listeners.add(change);
+        control.addListener(SWT.Dispose, e -> listeners.remove(change));
+    }
 
-	/** {@return the colours} */
-	public Palette palette() {
-		return dark ? Palette.DARK : Palette.LIGHT;
-	}
+    /** {@return the colours} */
+    public Palette palette() {
+        return dark ? Palette.DARK : Palette.LIGHT;
+    }
 
-	/**
-	 * A colour.
-	 *
-	 * @param role what it means
-	 * @return the colour now
-	 */
-	public Color colour(Role role) {
-		return SwtColors.of(palette().of(role));
-	}
+    /**
+     * A colour.
+     *
+     * @param role what it means
+     * @return the colour now
+     */
+    public Color colour(Role role) {
+        return SwtColors.of(palette().of(role));
+    }
 
-	/**
-	 * A font.
-	 *
-	 * @param size what for
-	 * @param style NORMAL, BOLD or ITALIC
-	 * @return the font; not to be disposed
-	 */
-	public Font font(Size size, int style) {
-		return fonts.get(size, style);
-	}
+    /**
+     * A font.
+     *
+     * @param size what for
+     * @param style NORMAL, BOLD or ITALIC
+     * @return the font; not to be disposed
+     */
+    public Font font(Size size, int style) {
+        return fonts.get(size, style);
+    }
 
-	/** {@return how much room text takes on this screen} */
-	public SwtMeasure measure() {
-		return measure;
-	}
+    /** {@return how much room text takes on this screen} */
+    public SwtMeasure measure() {
+        return measure;
+    }
 
-	/** {@return a painter in today's colours} */
-	public SwtPainter painter() {
-		return new SwtPainter(palette(), fonts, measure);
-	}
+    /** {@return a painter in today's colours} */
+    public SwtPainter painter() {
+        return new SwtPainter(palette(), fonts, measure);
+    }
 
-	/**
-	 * Gives a control the ground and ink of this look, now and after every change.
-	 *
-	 * @param control the control
-	 * @param ground its ground
-	 * @param ink its ink
-	 */
-	public void dress(Control control, Role ground, Role ink) {
-		Runnable paint = () -> {
-			control.setBackground(colour(ground));
-			control.setForeground(colour(ink));
-		};
-		paint.run();
-		onChange(control, paint);
-	}
+    /**
+     * Gives a control the ground and ink of this look, now and after every change.
+     *
+     * @param control the control
+     * @param ground its ground
+     * @param ink its ink
+     */
+    public void dress(Control control, Role ground, Role ink) {
+        Runnable paint = () -> {
+            control.setBackground(colour(ground));
+            control.setForeground(colour(ink));
+        };
+        paint.run();
+        onChange(control, paint);
+    }
 
-	/** {@return where the shipped font's files are put} */
-	public Path fontFolder() {
-		return fontFolder;
-	}
+    /** {@return where the shipped font's files are put} */
+    public Path fontFolder() {
+        return fontFolder;
+    }
 
-	/** {@return the display it is for} */
-	public Display display() {
-		return display;
-	}
+    /** {@return the display it is for} */
+    public Display display() {
+        return display;
+    }
 }

@@ -12,64 +12,64 @@ import org.osgi.service.prefs.Preferences;
 
 /** Light or dark: chosen by the user and remembered; until then as the system has it. */
 public final class ThemeChoice {
-	private static final String NODE = "culm.workbench";
-	private static final String DARK = "dark";
-	private final Look look;
+    private static final String NODE = "culm.workbench";
+    private static final String DARK = "dark";
+    private final Look look;
 
-	/**
-	 * The choice for a look.
-	 *
-	 * @param look the look
-	 */
-	public ThemeChoice(Look look) {
-		this.look = look;
-	}
+    /**
+     * The choice for a look.
+     *
+     * @param look the look
+     */
+    public ThemeChoice(Look look) {
+        this.look = look;
+    }
 
-	/** Before any window: controls and drawings look as it was chosen. */
-	public void restore() {
-		NativeTheme.dark(chosen());
-		look.dark(chosen());
-	}
+    /** Before any window: controls and drawings look as it was chosen. */
+    public void restore() {
+        NativeTheme.dark(chosen());
+        look.dark(chosen());
+    }
 
-	/** As soon as the window stands: its frame does, too. */
-	public void restoreFrame() {
-		engine().filter(e -> e.getActiveTheme() == null || !e.getActiveTheme().getId().equals(id(chosen()))).ifPresent(e -> apply(chosen()));
-	}
+    /** As soon as the window stands: its frame does, too. */
+    public void restoreFrame() {
+        engine().filter(e -> e.getActiveTheme() == null || !e.getActiveTheme().getId().equals(id(chosen()))).ifPresent(e -> apply(chosen()));
+    }
 
-	private static boolean chosen() {
-		return settings().getBoolean(DARK, Display.isSystemDarkTheme());
-	}
+    private static boolean chosen() {
+        return settings().getBoolean(DARK, Display.isSystemDarkTheme());
+    }
 
-	/**
-	 * Chooses and remembers.
-	 *
-	 * @param dark whether dark
-	 */
-	public void choose(boolean dark) {
-		apply(dark);
-		settings().putBoolean(DARK, dark);
-		try {
-			settings().flush();
-		} catch (BackingStoreException e) {
-			ILog.get().warn("The choice of colours is not remembered.", e);
-		}
-	}
+    /**
+     * Chooses and remembers.
+     *
+     * @param dark whether dark
+     */
+    public void choose(boolean dark) {
+        apply(dark);
+        settings().putBoolean(DARK, dark);
+        try {
+            settings().flush();
+        } catch (BackingStoreException e) {
+            ILog.get().warn("The choice of colours is not remembered.", e);
+        }
+    }
 
-	private void apply(boolean dark) {
-		NativeTheme.dark(dark);
-		engine().ifPresent(e -> e.setTheme(id(dark), true));
-		look.redress(dark); // after the engine, which gives every control back what it had first
-	}
+    private void apply(boolean dark) {
+        NativeTheme.dark(dark);
+        engine().ifPresent(e -> e.setTheme(id(dark), true));
+        look.redress(dark); // after the engine, which gives every control back what it had first
+    }
 
-	private static String id(boolean dark) {
-		return dark ? "culm.dark" : "culm.light";
-	}
+    private static String id(boolean dark) {
+        return dark ? "culm.dark" : "culm.light";
+    }
 
-	private static Optional<IThemeEngine> engine() {
-		return Optional.ofNullable(PlatformUI.getWorkbench().getService(IThemeEngine.class));
-	}
+    private static Optional<IThemeEngine> engine() {
+        return Optional.ofNullable(PlatformUI.getWorkbench().getService(IThemeEngine.class));
+    }
 
-	private static Preferences settings() {
-		return InstanceScope.INSTANCE.getNode(NODE);
-	}
+    private static Preferences settings() {
+        return InstanceScope.INSTANCE.getNode(NODE);
+    }
 }

@@ -15,125 +15,125 @@ import culm.model.text.Numbers;
  * @param decimals decimals that its give or take allows, in mm
  */
 public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
-	private static final int MOST_DECIMALS = 4;
-	private static final double PERCENT = 100;
-	private static final double ROUND = 1e9;
-	private static final Pattern TYPED = Pattern.compile("(.*?)\\s*(mm|cm|in|inch|\"|thou|th|mil|%|tex|kg/m³|turns?)?",
-			Pattern.CASE_INSENSITIVE);
+    private static final int MOST_DECIMALS = 4;
+    private static final double PERCENT = 100;
+    private static final double ROUND = 1e9;
+    private static final Pattern TYPED = Pattern.compile("(.*?)\\s*(mm|cm|in|inch|\"|thou|th|mil|%|tex|kg/m³|turns?)?",
+            Pattern.CASE_INSENSITIVE);
 
-	/**
-	 * The form that suits a give or take: no more digits than the caliper has.
-	 *
-	 * @param quantity what is measured
-	 * @param unit in what lengths are shown
-	 * @param tolerance the give or take in the quantity's own unit; 0 or NaN when there is none
-	 * @return the form
-	 */
-	public static NumberForm of(Quantity quantity, LengthUnit unit, double tolerance) {
-		int decimals = switch (quantity) {
-			case LENGTH -> tolerance >= 0.1 ? 1 : 2;
-			case SHARE -> 0;
-			default -> 0;
-		};
-		return new NumberForm(quantity, unit, decimals);
-	}
+    /**
+     * The form that suits a give or take: no more digits than the caliper has.
+     *
+     * @param quantity what is measured
+     * @param unit in what lengths are shown
+     * @param tolerance the give or take in the quantity's own unit; 0 or NaN when there is none
+     * @return the form
+     */
+    public static NumberForm of(Quantity quantity, LengthUnit unit, double tolerance) {
+        int decimals = switch (quantity) {
+            case LENGTH -> tolerance >= 0.1 ? 1 : 2;
+            case SHARE -> 0;
+            default -> 0;
+        };
+        return new NumberForm(quantity, unit, decimals);
+    }
 
-	/**
-	 * A number with its unit. Digits that someone gave are never hidden.
-	 *
-	 * @param value the number in the quantity's own unit
-	 * @return its text
-	 */
-	public String text(double value) {
-		String sign = sign();
-		return sign.isEmpty() ? bare(value) : bare(value) + "\u2009" + sign;
-	}
+    /**
+     * A number with its unit. Digits that someone gave are never hidden.
+     *
+     * @param value the number in the quantity's own unit
+     * @return its text
+     */
+    public String text(double value) {
+        String sign = sign();
+        return sign.isEmpty() ? bare(value) : bare(value) + "\u2009" + sign;
+    }
 
-	/**
-	 * A number without its unit.
-	 *
-	 * @param value the number in the quantity's own unit
-	 * @return its text
-	 */
-	public String bare(double value) {
-		double here = toShown(value);
-		boolean thou = quantity == Quantity.LENGTH && unit == LengthUnit.THOU;
-		int fewest = Math.max(0, thou ? decimals - unit.fewerDigits() : decimals);
-		int digits = thou ? fewest : Math.max(fewest, given(here));
-		return Numbers.fixed(here, digits).replace('-', '\u2212');
-	}
+    /**
+     * A number without its unit.
+     *
+     * @param value the number in the quantity's own unit
+     * @return its text
+     */
+    public String bare(double value) {
+        double here = toShown(value);
+        boolean thou = quantity == Quantity.LENGTH && unit == LengthUnit.THOU;
+        int fewest = Math.max(0, thou ? decimals - unit.fewerDigits() : decimals);
+        int digits = thou ? fewest : Math.max(fewest, given(here));
+        return Numbers.fixed(here, digits).replace('-', '\u2212');
+    }
 
-	private static int given(double value) {
-		int digits = 0;
-		double scaled = Math.abs(value);
-		while (digits < MOST_DECIMALS && Math.abs(scaled - Math.rint(scaled)) > 1e-6) {
-			digits++;
-			scaled *= 10;
-		}
-		return digits;
-	}
+    private static int given(double value) {
+        int digits = 0;
+        double scaled = Math.abs(value);
+        while (digits < MOST_DECIMALS && Math.abs(scaled - Math.rint(scaled)) > 1e-6) {
+            digits++;
+            scaled *= 10;
+        }
+        return digits;
+    }
 
-	/** {@return what stands behind the number, may be empty} */
-	public String sign() {
-		return switch (quantity) {
-			case LENGTH -> unit.sign();
-			case SHARE -> "%";
-			default -> quantity.unit();
-		};
-	}
+    /** {@return what stands behind the number, may be empty} */
+    public String sign() {
+        return switch (quantity) {
+            case LENGTH -> unit.sign();
+            case SHARE -> "%";
+            default -> quantity.unit();
+        };
+    }
 
-	/**
-	 * Reads what a person typed: point or comma, with or without a unit; without one it is this form's.
-	 *
-	 * @param typed the text
-	 * @return the number in the quantity's own unit
-	 * @throws NumberFormatException when it is none; its message is a whole sentence
-	 */
-	public double parse(String typed) {
-		Matcher parts = TYPED.matcher(typed.strip().replace('\u2009', ' ').replace('\u202f', ' '));
-		if (!parts.matches()) {
-			throw new NumberFormatException("\"" + typed.strip() + "\" is not a number.");
-		}
-		double number;
-		try {
-			number = Numbers.parseTyped(parts.group(1));
-		} catch (NumberFormatException e) {
-			throw new NumberFormatException("\"" + parts.group(1).strip() + "\" " + e.getMessage() + ".");
-		}
-		double factor = factor(parts.group(2));
-		return Math.rint(number * factor * ROUND) / ROUND;
-	}
+    /**
+     * Reads what a person typed: point or comma, with or without a unit; without one it is this form's.
+     *
+     * @param typed the text
+     * @return the number in the quantity's own unit
+     * @throws NumberFormatException when it is none; its message is a whole sentence
+     */
+    public double parse(String typed) {
+        Matcher parts = TYPED.matcher(typed.strip().replace('\u2009', ' ').replace('\u202f', ' '));
+        if (!parts.matches()) {
+            throw new NumberFormatException("\"" + typed.strip() + "\" is not a number.");
+        }
+        double number;
+        try {
+            number = Numbers.parseTyped(parts.group(1));
+        } catch (NumberFormatException e) {
+            throw new NumberFormatException("\"" + parts.group(1).strip() + "\" " + e.getMessage() + ".");
+        }
+        double factor = factor(parts.group(2));
+        return Math.rint(number * factor * ROUND) / ROUND;
+    }
 
-	private double factor(String given) {
-		String sign = given == null ? sign() : given.toLowerCase(Locale.ROOT);
-		if (quantity == Quantity.SHARE) {
-			return requireUnit(given, sign, "%") / PERCENT;
-		}
-		if (quantity != Quantity.LENGTH) {
-			String own = quantity == Quantity.COUNT ? sign.startsWith("turn") ? sign : "" : quantity.unit();
-			return requireUnit(given, sign, own);
-		}
-		return switch (sign) {
-			case "mm" -> 1;
-			case "cm" -> 10;
-			case "in", "inch", "\"" -> 1000 * LengthUnit.THOU.mm();
-			case "thou", "th", "mil" -> LengthUnit.THOU.mm();
-			default -> throw new NumberFormatException(sign + " is not a length.");
-		};
-	}
+    private double factor(String given) {
+        String sign = given == null ? sign() : given.toLowerCase(Locale.ROOT);
+        if (quantity == Quantity.SHARE) {
+            return requireUnit(given, sign, "%") / PERCENT;
+        }
+        if (quantity != Quantity.LENGTH) {
+            String own = quantity == Quantity.COUNT ? sign.startsWith("turn") ? sign : "" : quantity.unit();
+            return requireUnit(given, sign, own);
+        }
+        return switch (sign) {
+            case "mm" -> 1;
+            case "cm" -> 10;
+            case "in", "inch", "\"" -> 1000 * LengthUnit.THOU.mm();
+            case "thou", "th", "mil" -> LengthUnit.THOU.mm();
+            default -> throw new NumberFormatException(sign + " is not a length.");
+        };
+    }
 
-	private static double requireUnit(String given, String sign, String own) {
-		if (given != null && !sign.equals(own)) {
-			throw new NumberFormatException(given + " is not its unit.");
-		}
-		return 1;
-	}
+    private static double requireUnit(String given, String sign, String own) {
+        if (given != null && !sign.equals(own)) {
+            throw new NumberFormatException(given + " is not its unit.");
+        }
+        return 1;
+    }
 
-	private double toShown(double value) {
-		return switch (quantity) {
-			case LENGTH -> value / unit.mm();
-			case SHARE -> value * PERCENT;
-			default -> value;
-		};
-	}
+    private double toShown(double value) {
+        return switch (quantity) {
+            case LENGTH -> value / unit.mm();
+            case SHARE -> value * PERCENT;
+            default -> value;
+        };
+    }
 }

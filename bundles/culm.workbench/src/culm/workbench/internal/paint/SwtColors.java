@@ -6,16 +6,16 @@ import culm.figures.Rgb;
 
 /** Colours of a palette for SWT, which has needed no disposing of them since 3.115. */
 public final class SwtColors {
-	private SwtColors() {
-	}
+    private SwtColors() {
+    }
 
-	/**
-	 * A colour.
-	 *
-	 * @param rgb which
-	 * @return the same for SWT
-	 */
-	public static Color of(Rgb rgb) {
-		return new Color(rgb.red(), rgb.green(), rgb.blue());
-	}
+    /**
+     * A colour.
+     *
+     * @param rgb which
+     * @return the same for SWT
+     */
+    public static Color of(Rgb rgb) {
+        return new Color(rgb.red(), rgb.green(), rgb.blue());
+    }
 }

@@ -18,88 +18,88 @@ import culm.model.problem.FileProblemException;
  * as long as the files still hold what it left there.
  */
 final class FileStep {
-	private final String label;
-	private final Map<Path, Optional<byte[]>> before = new LinkedHashMap<>();
-	private final Map<Path, Optional<byte[]>> after = new LinkedHashMap<>();
+    private final String label;
+    private final Map<Path, Optional<byte[]>> before = new LinkedHashMap<>();
+    private final Map<Path, Optional<byte[]>> after = new LinkedHashMap<>();
 
-	FileStep(String label) {
-		this.label = label;
-	}
+    FileStep(String label) {
+        this.label = label;
+    }
 
-	/** Plans what a file shall hold. */
-	FileStep put(Path file, byte[] content) {
-		after.put(file, Optional.of(content.clone()));
-		return this;
-	}
+    /** Plans what a file shall hold. */
+    FileStep put(Path file, byte[] content) {
+        after.put(file, Optional.of(content.clone()));
+        return this;
+    }
 
-	/** Plans that a file is no longer there. */
-	FileStep delete(Path file) {
-		after.put(file, Optional.empty());
-		return this;
-	}
+    /** Plans that a file is no longer there. */
+    FileStep delete(Path file) {
+        after.put(file, Optional.empty());
+        return this;
+    }
 
-	String label() {
-		return label;
-	}
+    String label() {
+        return label;
+    }
 
-	/** The file that is there afterwards and was not before, if there is one. */
-	Optional<Path> made() {
-		return after.keySet().stream().filter(f -> after.get(f).isPresent()).findFirst();
-	}
+    /** The file that is there afterwards and was not before, if there is one. */
+    Optional<Path> made() {
+        return after.keySet().stream().filter(f -> after.get(f).isPresent()).findFirst();
+    }
 
-	/** Does it for the first time. @throws FileProblemException when a file to be made is there already, or something cannot be written; then nothing is done */
-	void run() throws FileProblemException {
-		for (Path file : after.keySet()) {
-			before.put(file, held(file));
-		}
-		apply(before, after);
-	}
+    /** Does it for the first time. @throws FileProblemException when a file to be made is there already, or something cannot be written; then nothing is done */
+    void run() throws FileProblemException {
+        for (Path file : after.keySet()) {
+            before.put(file, held(file));
+        }
+        apply(before, after);
+    }
 
-	void undo() throws FileProblemException {
-		apply(after, before);
-	}
+    void undo() throws FileProblemException {
+        apply(after, before);
+    }
 
-	void redo() throws FileProblemException {
-		apply(before, after);
-	}
+    void redo() throws FileProblemException {
+        apply(before, after);
+    }
 
-	private static void apply(Map<Path, Optional<byte[]>> from, Map<Path, Optional<byte[]>> to) throws FileProblemException {
-		for (Map.Entry<Path, Optional<byte[]>> entry : from.entrySet()) {
-			if (!same(held(entry.getKey()), entry.getValue())) {
-				throw problem(entry.getKey(), "it has been changed since; nothing was done");
-			}
-		}
-		for (Map.Entry<Path, Optional<byte[]>> entry : to.entrySet()) {
-			write(entry.getKey(), entry.getValue());
-		}
-	}
+    private static void apply(Map<Path, Optional<byte[]>> from, Map<Path, Optional<byte[]>> to) throws FileProblemException {
+        for (Map.Entry<Path, Optional<byte[]>> entry : from.entrySet()) {
+            if (!same(held(entry.getKey()), entry.getValue())) {
+                throw problem(entry.getKey(), "it has been changed since; nothing was done");
+            }
+        }
+        for (Map.Entry<Path, Optional<byte[]>> entry : to.entrySet()) {
+            write(entry.getKey(), entry.getValue());
+        }
+    }
 
-	private static boolean same(Optional<byte[]> a, Optional<byte[]> b) {
-		return a.isPresent() == b.isPresent() && (a.isEmpty() || Arrays.equals(a.get(), b.get()));
-	}
+    private static boolean same(Optional<byte[]> a, Optional<byte[]> b) {
+        return a.isPresent() == b.isPresent() && (a.isEmpty() || Arrays.equals(a.get(), b.get()));
+    }
 
-	private static Optional<byte[]> held(Path file) throws FileProblemException {
-		try {
-			return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
-		} catch (IOException e) {
-			throw problem(file, "it cannot be read");
-		}
-	}
+    private static Optional<byte[]> held(Path file) throws FileProblemException {
+        try {
+            return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+        } catch (IOException e) {
+            throw problem(file, "it cannot be read");
+        }
+    }
 
-	private static void write(Path file, Optional<byte[]> content) throws FileProblemException {
-		try {
-			if (content.isEmpty()) {
-				Files.deleteIfExists(file);
-			} else {
-				Files.createDirectories(file.getParent());
-				SafeFile.overwrite(file, content.get());
-			}
-		} catch (IOException e) {
-			throw problem(file, "it cannot be written");
-		}
-	}
+    private static void write(Path file, Optional<byte[]> content) throws FileProblemException {
+        try {
+            if (content.isEmpty()) {
+                Files.deleteIfExists(file);
+            } else {
+                Files.createDirectories(file.getParent());
+                SafeFile.overwrite(file, content.get());
+            }
+        } catch (IOException e) {
+            throw problem(file, "it cannot be written");
+        }
+    }
 
-	private static FileProblemException problem(Path file, String sentence) {
-		return new FileProblemException(new FileProblem(Kind.NOT_ACCESSIBLE, file.getFileName().toString(), 0, "", sentence));
-	}
+    private static FileProblemException problem(Path file, String sentence) {
+        return new FileProblemException(new FileProblem(Kind.NOT_ACCESSIBLE, file.getFileName().toString(), 0, "", sentence));
+    }
 }

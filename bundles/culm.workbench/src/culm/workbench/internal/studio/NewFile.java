@@ -16,26 +16,26 @@ import culm.workbench.internal.app.Workshop;
  * @param file the file
  */
 public record NewFile(Workshop workshop, StudioFiles files, Path file) {
-	/**
-	 * A design's file.
-	 *
-	 * @param workshop what the window works with
-	 * @param studio the studio
-	 * @param name the design's name
-	 * @return the file, not there yet
-	 */
-	public static NewFile design(Workshop workshop, Studio studio, String name) {
-		StudioFiles files = new StudioFiles(studio.root(), workshop.files());
-		return new NewFile(workshop, files, files.free(name, FileKind.DESIGN));
-	}
+    /**
+     * A design's file.
+     *
+     * @param workshop what the window works with
+     * @param studio the studio
+     * @param name the design's name
+     * @return the file, not there yet
+     */
+    public static NewFile design(Workshop workshop, Studio studio, String name) {
+        StudioFiles files = new StudioFiles(studio.root(), workshop.files());
+        return new NewFile(workshop, files, files.free(name, FileKind.DESIGN));
+    }
 
-	/**
-	 * Writes it.
-	 *
-	 * @param document what it holds
-	 * @throws FileProblemException when it cannot be written
-	 */
-	public void write(Document document) throws FileProblemException {
-		workshop.studio().steps().run(files.create(document, file));
-	}
+    /**
+     * Writes it.
+     *
+     * @param document what it holds
+     * @throws FileProblemException when it cannot be written
+     */
+    public void write(Document document) throws FileProblemException {
+        workshop.studio().steps().run(files.create(document, file));
+    }
 }

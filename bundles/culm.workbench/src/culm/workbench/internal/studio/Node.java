@@ -6,34 +6,34 @@ import culm.model.studio.StudioEntry.PartEntry;
 
 /** What stands in the studio's tree. */
 public sealed interface Node {
-	/** {@return its words} */
-	String words();
+    /** {@return its words} */
+    String words();
 
-	/** All files of a kind. */
-	record Group(FileKind kind, String words) implements Node {
-	}
+    /** All files of a kind. */
+    record Group(FileKind kind, String words) implements Node {
+    }
 
-	/** One file. */
-	record Entry(StudioEntry entry) implements Node {
-		@Override
-		public String words() {
-			return entry.title();
-		}
-	}
+    /** One file. */
+    record Entry(StudioEntry entry) implements Node {
+        @Override
+        public String words() {
+            return entry.title();
+        }
+    }
 
-	/** One part of a parts file. */
-	record Held(StudioEntry file, PartEntry part) implements Node {
-		@Override
-		public String words() {
-			return part.name().isEmpty() ? part.id() : part.name();
-		}
-	}
+    /** One part of a parts file. */
+    record Held(StudioEntry file, PartEntry part) implements Node {
+        @Override
+        public String words() {
+            return part.name().isEmpty() ? part.id() : part.name();
+        }
+    }
 
-	/** A design that uses a part. */
-	record Use(Held part, StudioEntry design) implements Node {
-		@Override
-		public String words() {
-			return "used by " + design.title();
-		}
-	}
+    /** A design that uses a part. */
+    record Use(Held part, StudioEntry design) implements Node {
+        @Override
+        public String words() {
+            return "used by " + design.title();
+        }
+    }
 }

@@ -27,163 +27,163 @@ import culm.workbench.internal.assistant.NewDesign;
 
 /** What is done with the studio by menu and keys; asks what it has to know. */
 public final class StudioActions {
-	private final IWorkbenchWindow window;
-	private final Workshop workshop;
+    private final IWorkbenchWindow window;
+    private final Workshop workshop;
 
-	/**
-	 * Acts in a window.
-	 *
-	 * @param window the window
-	 */
-	public StudioActions(IWorkbenchWindow window) {
-		this.window = window;
-		this.workshop = Workshop.of(window);
-	}
+    /**
+     * Acts in a window.
+     *
+     * @param window the window
+     */
+    public StudioActions(IWorkbenchWindow window) {
+        this.window = window;
+        this.workshop = Workshop.of(window);
+    }
 
-	private Shell shell() {
-		return window.getShell();
-	}
+    private Shell shell() {
+        return window.getShell();
+    }
 
-	/** Asks for a folder and opens it as the studio. */
-	public void openStudio() {
-		DirectoryDialog dialog = new DirectoryDialog(shell());
-		dialog.setText("Open a studio");
-		dialog.setMessage("The folder of the designs and parts");
-		workshop.studio().studio().ifPresent(s -> dialog.setFilterPath(s.root().toString()));
-		String folder = dialog.open();
-		if (folder != null) {
-			workshop.studio().open(Path.of(folder));
-			workshop.rememberStudio(Path.of(folder));
-		}
-	}
+    /** Asks for a folder and opens it as the studio. */
+    public void openStudio() {
+        DirectoryDialog dialog = new DirectoryDialog(shell());
+        dialog.setText("Open a studio");
+        dialog.setMessage("The folder of the designs and parts");
+        workshop.studio().studio().ifPresent(s -> dialog.setFilterPath(s.root().toString()));
+        String folder = dialog.open();
+        if (folder != null) {
+            workshop.studio().open(Path.of(folder));
+            workshop.rememberStudio(Path.of(folder));
+        }
+    }
 
-	/** Begins a new design with the assistant. */
-	public void newDesign() {
-		studio().ifPresent(s -> new NewDesign(window, workshop).open());
-	}
+    /** Begins a new design with the assistant. */
+    public void newDesign() {
+        studio().ifPresent(s -> new NewDesign(window, workshop).open());
+    }
 
-	/** Asks for a name and begins a new file of parts. */
-	public void newParts() {
-		Optional<Studio> studio = studio();
-		Optional<String> name = studio.flatMap(s -> ask("New parts file", "Its name", ""));
-		name.ifPresent(n -> {
-			PartsFile parts = ModelFactory.eINSTANCE.createPartsFile();
-			parts.setName(n);
-			parts.setId(Ids.of(n, "parts", java.util.List.of()));
-			StudioFiles files = files(studio.get());
-			Path file = files.free(n, FileKind.PARTS);
-			run(files.create(parts, file));
-		});
-	}
+    /** Asks for a name and begins a new file of parts. */
+    public void newParts() {
+        Optional<Studio> studio = studio();
+        Optional<String> name = studio.flatMap(s -> ask("New parts file", "Its name", ""));
+        name.ifPresent(n -> {
+            PartsFile parts = ModelFactory.eINSTANCE.createPartsFile();
+            parts.setName(n);
+            parts.setId(Ids.of(n, "parts", java.util.List.of()));
+            StudioFiles files = files(studio.get());
+            Path file = files.free(n, FileKind.PARTS);
+            run(files.create(parts, file));
+        });
+    }
 
-	/** Copies the chosen file. */
-	public void copy() {
-		chosenEntry().ifPresent(entry -> ask("Copy", "Name of the copy", entry.title() + " copy").ifPresent(name -> {
-			StudioFiles files = files(studio().get());
-			Path target = files.free(name, entry.kind());
-			attempt(() -> run(files.copy(entry, name, target)));
-			if (entry.kind() == FileKind.DESIGN) {
-				new Opening(window.getActivePage()).open(target);
-			}
-		}));
-	}
+    /** Copies the chosen file. */
+    public void copy() {
+        chosenEntry().ifPresent(entry -> ask("Copy", "Name of the copy", entry.title() + " copy").ifPresent(name -> {
+            StudioFiles files = files(studio().get());
+            Path target = files.free(name, entry.kind());
+            attempt(() -> run(files.copy(entry, name, target)));
+            if (entry.kind() == FileKind.DESIGN) {
+                new Opening(window.getActivePage()).open(target);
+            }
+        }));
+    }
 
-	/** Gives the chosen file another name. */
-	public void rename() {
-		chosenEntry().ifPresent(entry -> ask("Rename", "Its name", entry.title()).ifPresent(name -> attempt(() -> {
-			Set<StudioEntry> users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry) : Set.of();
-			for (StudioEntry user : users) {
-				requireSaved(user);
-			}
-			requireSaved(entry);
-			Optional<IEditorPart> editor = editor(entry);
-			FileStep step = files(studio().get()).rename(workshop.studio().index().get(), entry, name);
-			run(step);
-			editor.ifPresent(e -> {
-				window.getActivePage().closeEditor(e, false);
-				step.made().ifPresent(file -> new Opening(window.getActivePage()).open(file));
-			});
-		})));
-	}
+    /** Gives the chosen file another name. */
+    public void rename() {
+        chosenEntry().ifPresent(entry -> ask("Rename", "Its name", entry.title()).ifPresent(name -> attempt(() -> {
+            Set<StudioEntry> users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry) : Set.of();
+            for (StudioEntry user : users) {
+                requireSaved(user);
+            }
+            requireSaved(entry);
+            Optional<IEditorPart> editor = editor(entry);
+            FileStep step = files(studio().get()).rename(workshop.studio().index().get(), entry, name);
+            run(step);
+            editor.ifPresent(e -> {
+                window.getActivePage().closeEditor(e, false);
+                step.made().ifPresent(file -> new Opening(window.getActivePage()).open(file));
+            });
+        })));
+    }
 
-	/** Moves the chosen file into the folder of removed files. */
-	public void remove() {
-		chosenEntry().ifPresent(entry -> attempt(() -> {
-			int users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry).size() : 0;
-			if (users > 0 && !MessageDialog.openConfirm(shell(), "Remove " + entry.title(),
-					users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be told without them.")) {
-				return;
-			}
-			requireSaved(entry);
-			editor(entry).ifPresent(e -> window.getActivePage().closeEditor(e, false));
-			run(files(studio().get()).remove(entry));
-		}));
-	}
+    /** Moves the chosen file into the folder of removed files. */
+    public void remove() {
+        chosenEntry().ifPresent(entry -> attempt(() -> {
+            int users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry).size() : 0;
+            if (users > 0 && !MessageDialog.openConfirm(shell(), "Remove " + entry.title(),
+                    users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be told without them.")) {
+                return;
+            }
+            requireSaved(entry);
+            editor(entry).ifPresent(e -> window.getActivePage().closeEditor(e, false));
+            run(files(studio().get()).remove(entry));
+        }));
+    }
 
-	/** Goes to the search above the tree. */
-	public void find() {
-		try {
-			((StudioView) window.getActivePage().showView(StudioView.ID)).search();
-		} catch (PartInitException e) {
-			ILog.get().error("The studio cannot be shown.", e);
-		}
-	}
+    /** Goes to the search above the tree. */
+    public void find() {
+        try {
+            ((StudioView) window.getActivePage().showView(StudioView.ID)).search();
+        } catch (PartInitException e) {
+            ILog.get().error("The studio cannot be shown.", e);
+        }
+    }
 
-	/** Reads the folder again. */
-	public void refresh() {
-		workshop.studio().refresh();
-	}
+    /** Reads the folder again. */
+    public void refresh() {
+        workshop.studio().refresh();
+    }
 
-	private Optional<IEditorPart> editor(StudioEntry entry) {
-		return new Opening(window.getActivePage()).editorOf(entry.file());
-	}
+    private Optional<IEditorPart> editor(StudioEntry entry) {
+        return new Opening(window.getActivePage()).editorOf(entry.file());
+    }
 
-	/** Nothing that is not saved gets lost by what is done with the file. */
-	private void requireSaved(StudioEntry entry) throws FileProblemException {
-		Optional<IEditorPart> editor = editor(entry).filter(IEditorPart::isDirty);
-		if (editor.isPresent() && !window.getActivePage().saveEditor(editor.get(), true)) {
-			throw new FileProblemException(new culm.model.problem.FileProblem(culm.model.problem.FileProblem.Kind.NOT_ACCESSIBLE,
-					entry.shown(), 0, "", "it has changes that are not saved; nothing was done"));
-		}
-	}
+    /** Nothing that is not saved gets lost by what is done with the file. */
+    private void requireSaved(StudioEntry entry) throws FileProblemException {
+        Optional<IEditorPart> editor = editor(entry).filter(IEditorPart::isDirty);
+        if (editor.isPresent() && !window.getActivePage().saveEditor(editor.get(), true)) {
+            throw new FileProblemException(new culm.model.problem.FileProblem(culm.model.problem.FileProblem.Kind.NOT_ACCESSIBLE,
+                    entry.shown(), 0, "", "it has changes that are not saved; nothing was done"));
+        }
+    }
 
-	private Optional<StudioEntry> chosenEntry() {
-		if (!(window.getActivePage().findView(StudioView.ID) instanceof StudioView view)) {
-			return Optional.empty();
-		}
-		return view.chosen().flatMap(node -> node instanceof Node.Entry file ? Optional.of(file.entry())
-				: node instanceof Node.Use use ? Optional.of(use.design()) : Optional.empty());
-	}
+    private Optional<StudioEntry> chosenEntry() {
+        if (!(window.getActivePage().findView(StudioView.ID) instanceof StudioView view)) {
+            return Optional.empty();
+        }
+        return view.chosen().flatMap(node -> node instanceof Node.Entry file ? Optional.of(file.entry())
+                : node instanceof Node.Use use ? Optional.of(use.design()) : Optional.empty());
+    }
 
-	private Optional<Studio> studio() {
-		if (workshop.studio().studio().isEmpty()) {
-			openStudio();
-		}
-		return workshop.studio().studio();
-	}
+    private Optional<Studio> studio() {
+        if (workshop.studio().studio().isEmpty()) {
+            openStudio();
+        }
+        return workshop.studio().studio();
+    }
 
-	private StudioFiles files(Studio studio) {
-		return new StudioFiles(studio.root(), workshop.files());
-	}
+    private StudioFiles files(Studio studio) {
+        return new StudioFiles(studio.root(), workshop.files());
+    }
 
-	private Optional<String> ask(String title, String question, String first) {
-		InputDialog dialog = new InputDialog(shell(), title, question, first, text -> text.isBlank() ? "A name is needed." : null);
-		return dialog.open() == Window.OK ? Optional.of(dialog.getValue().strip()) : Optional.empty();
-	}
+    private Optional<String> ask(String title, String question, String first) {
+        InputDialog dialog = new InputDialog(shell(), title, question, first, text -> text.isBlank() ? "A name is needed." : null);
+        return dialog.open() == Window.OK ? Optional.of(dialog.getValue().strip()) : Optional.empty();
+    }
 
-	private void run(FileStep step) {
-		attempt(() -> workshop.studio().steps().run(step));
-	}
+    private void run(FileStep step) {
+        attempt(() -> workshop.studio().steps().run(step));
+    }
 
-	private interface Work {
-		void run() throws FileProblemException;
-	}
+    private interface Work {
+        void run() throws FileProblemException;
+    }
 
-	private void attempt(Work work) {
-		try {
-			work.run();
-		} catch (FileProblemException e) {
-			MessageDialog.openError(shell(), "That cannot be done", e.problem().message());
-		}
-	}
+    private void attempt(Work work) {
+        try {
+            work.run();
+        } catch (FileProblemException e) {
+            MessageDialog.openError(shell(), "That cannot be done", e.problem().message());
+        }
+    }
 }

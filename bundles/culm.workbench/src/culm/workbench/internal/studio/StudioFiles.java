@@ -24,105 +24,105 @@ import culm.model.text.Ids;
 
 /** Plans what is done with the files of a studio. */
 public final class StudioFiles {
-	/** Where removed files go. */
-	static final String REMOVED = ".removed";
-	private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
-	private final Path root;
-	private final ModelFiles files;
+    /** Where removed files go. */
+    static final String REMOVED = ".removed";
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
+    private final Path root;
+    private final ModelFiles files;
 
-	/**
-	 * Plans for a studio.
-	 *
-	 * @param root its folder
-	 * @param files reads and writes files
-	 */
-	public StudioFiles(Path root, ModelFiles files) {
-		this.root = root;
-		this.files = files;
-	}
+    /**
+     * Plans for a studio.
+     *
+     * @param root its folder
+     * @param files reads and writes files
+     */
+    public StudioFiles(Path root, ModelFiles files) {
+        this.root = root;
+        this.files = files;
+    }
 
-	/** A file of a name that is free yet. */
-	Path free(String name, FileKind kind) {
-		String stem = Ids.of(name, kind.ending().substring(1), List.of());
-		Path file = root.resolve(stem + kind.ending());
-		for (int i = 2; Files.exists(file); i++) {
-			file = root.resolve(stem + "-" + i + kind.ending());
-		}
-		return file;
-	}
+    /** A file of a name that is free yet. */
+    Path free(String name, FileKind kind) {
+        String stem = Ids.of(name, kind.ending().substring(1), List.of());
+        Path file = root.resolve(stem + kind.ending());
+        for (int i = 2; Files.exists(file); i++) {
+            file = root.resolve(stem + "-" + i + kind.ending());
+        }
+        return file;
+    }
 
-	/** A new document in a new file. */
-	FileStep create(Document document, Path file) {
-		return new FileStep("new " + file.getFileName()).put(file, files.bytes(document));
-	}
+    /** A new document in a new file. */
+    FileStep create(Document document, Path file) {
+        return new FileStep("new " + file.getFileName()).put(file, files.bytes(document));
+    }
 
-	/** A copy under another name. */
-	FileStep copy(StudioEntry entry, String name, Path target) throws FileProblemException {
-		Document document = load(entry);
-		document.setName(name);
-		document.setId(Ids.of(name, "copy", List.of()));
-		return new FileStep("copy of " + entry.title()).put(target, files.bytes(document));
-	}
+    /** A copy under another name. */
+    FileStep copy(StudioEntry entry, String name, Path target) throws FileProblemException {
+        Document document = load(entry);
+        document.setName(name);
+        document.setId(Ids.of(name, "copy", List.of()));
+        return new FileStep("copy of " + entry.title()).put(target, files.bytes(document));
+    }
 
-	/** Another name for a document, and a file called after it; links to it follow. */
-	FileStep rename(StudioIndex index, StudioEntry entry, String name) throws FileProblemException {
-		Document document = load(entry);
-		document.setName(name);
-		String stem = Ids.of(name, entry.kind().ending().substring(1), List.of());
-		Path same = entry.file().resolveSibling(stem + entry.kind().ending());
-		Path target = same.equals(entry.file()) ? same : free(name, entry.kind());
-		FileStep step = new FileStep("rename " + entry.title());
-		if (!target.equals(entry.file())) {
-			step.delete(entry.file());
-		}
-		step.put(target, files.bytes(document));
-		if (entry.kind() == FileKind.PARTS && !target.equals(entry.file())) {
-			for (StudioEntry user : users(index, entry)) {
-				step.put(user.file(), relinked(user, entry.file(), target));
-			}
-		}
-		return step;
-	}
+    /** Another name for a document, and a file called after it; links to it follow. */
+    FileStep rename(StudioIndex index, StudioEntry entry, String name) throws FileProblemException {
+        Document document = load(entry);
+        document.setName(name);
+        String stem = Ids.of(name, entry.kind().ending().substring(1), List.of());
+        Path same = entry.file().resolveSibling(stem + entry.kind().ending());
+        Path target = same.equals(entry.file()) ? same : free(name, entry.kind());
+        FileStep step = new FileStep("rename " + entry.title());
+        if (!target.equals(entry.file())) {
+            step.delete(entry.file());
+        }
+        step.put(target, files.bytes(document));
+        if (entry.kind() == FileKind.PARTS && !target.equals(entry.file())) {
+            for (StudioEntry user : users(index, entry)) {
+                step.put(user.file(), relinked(user, entry.file(), target));
+            }
+        }
+        return step;
+    }
 
-	/** Into the folder of removed files. */
-	FileStep remove(StudioEntry entry) throws FileProblemException {
-		Path target = root.resolve(REMOVED).resolve(LocalDateTime.now().format(WHEN) + "-" + entry.file().getFileName());
-		return new FileStep("remove " + entry.title()).put(target, FileText.bytes(entry.file(), entry.shown())).delete(entry.file());
-	}
+    /** Into the folder of removed files. */
+    FileStep remove(StudioEntry entry) throws FileProblemException {
+        Path target = root.resolve(REMOVED).resolve(LocalDateTime.now().format(WHEN) + "-" + entry.file().getFileName());
+        return new FileStep("remove " + entry.title()).put(target, FileText.bytes(entry.file(), entry.shown())).delete(entry.file());
+    }
 
-	/** The designs that link to a parts file. */
-	static Set<StudioEntry> users(StudioIndex index, StudioEntry parts) {
-		Set<StudioEntry> users = new HashSet<>();
-		parts.parts().forEach(part -> index.usersOf(parts.file(), part.id()).forEach(use -> users.add(use.design())));
-		return users;
-	}
+    /** The designs that link to a parts file. */
+    static Set<StudioEntry> users(StudioIndex index, StudioEntry parts) {
+        Set<StudioEntry> users = new HashSet<>();
+        parts.parts().forEach(part -> index.usersOf(parts.file(), part.id()).forEach(use -> users.add(use.design())));
+        return users;
+    }
 
-	private byte[] relinked(StudioEntry user, Path from, Path to) throws FileProblemException {
-		Design design = (Design) load(user);
-		relink(design, user.file(), from, to);
-		if (design.getFit() != null && design.getFit().getWorked() != null) {
-			relink(design.getFit().getWorked(), user.file(), from, to);
-		}
-		return files.bytes(design);
-	}
+    private byte[] relinked(StudioEntry user, Path from, Path to) throws FileProblemException {
+        Design design = (Design) load(user);
+        relink(design, user.file(), from, to);
+        if (design.getFit() != null && design.getFit().getWorked() != null) {
+            relink(design.getFit().getWorked(), user.file(), from, to);
+        }
+        return files.bytes(design);
+    }
 
-	private static void relink(Setup setup, Path file, Path from, Path to) {
-		for (Part part : new Part[] { setup.getStaple(), setup.getGouge(), setup.getShape(), setup.getThread() }) {
-			if (part == null || part.getLink() == null) {
-				continue;
-			}
-			try {
-				Link link = Link.parse(part.getLink());
-				if (link.from(file).equals(from)) {
-					part.setLink(Link.between(file, to, link.id()).toString());
-				}
-			} catch (Link.BadLinkException e) {
-				continue; // it led nowhere before either
-			}
-		}
-	}
+    private static void relink(Setup setup, Path file, Path from, Path to) {
+        for (Part part : new Part[] { setup.getStaple(), setup.getGouge(), setup.getShape(), setup.getThread() }) {
+            if (part == null || part.getLink() == null) {
+                continue;
+            }
+            try {
+                Link link = Link.parse(part.getLink());
+                if (link.from(file).equals(from)) {
+                    part.setLink(Link.between(file, to, link.id()).toString());
+                }
+            } catch (Link.BadLinkException e) {
+                continue; // it led nowhere before either
+            }
+        }
+    }
 
-	private Document load(StudioEntry entry) throws FileProblemException {
-		return files.load(entry.file(), entry.shown(), entry.kind().type()).document();
-	}
+    private Document load(StudioEntry entry) throws FileProblemException {
+        return files.load(entry.file(), entry.shown(), entry.kind().type()).document();
+    }
 }

@@ -10,62 +10,62 @@ import culm.workbench.internal.undo.UndoTarget;
 
 /** What was done with the studio's files, so that it can be taken back. */
 public final class StudioSteps implements UndoTarget {
-	private final Runnable done;
-	private final Deque<FileStep> before = new ArrayDeque<>();
-	private final Deque<FileStep> after = new ArrayDeque<>();
-	private Consumer<FileProblemException> refused = e -> { };
+    private final Runnable done;
+    private final Deque<FileStep> before = new ArrayDeque<>();
+    private final Deque<FileStep> after = new ArrayDeque<>();
+    private Consumer<FileProblemException> refused = e -> { };
 
-	StudioSteps(Runnable done) {
-		this.done = done;
-	}
+    StudioSteps(Runnable done) {
+        this.done = done;
+    }
 
-	/** What to do when a step cannot be taken back. */
-	public void onRefused(Consumer<FileProblemException> todo) {
-		refused = todo;
-	}
+    /** What to do when a step cannot be taken back. */
+    public void onRefused(Consumer<FileProblemException> todo) {
+        refused = todo;
+    }
 
-	void run(FileStep step) throws FileProblemException {
-		step.run();
-		before.push(step);
-		after.clear();
-		done.run();
-	}
+    void run(FileStep step) throws FileProblemException {
+        step.run();
+        before.push(step);
+        after.clear();
+        done.run();
+    }
 
-	@Override
-	public Optional<String> undoLabel() {
-		return Optional.ofNullable(before.peek()).map(FileStep::label);
-	}
+    @Override
+    public Optional<String> undoLabel() {
+        return Optional.ofNullable(before.peek()).map(FileStep::label);
+    }
 
-	@Override
-	public Optional<String> redoLabel() {
-		return Optional.ofNullable(after.peek()).map(FileStep::label);
-	}
+    @Override
+    public Optional<String> redoLabel() {
+        return Optional.ofNullable(after.peek()).map(FileStep::label);
+    }
 
-	@Override
-	public void undo() {
-		move(before, after, true);
-	}
+    @Override
+    public void undo() {
+        move(before, after, true);
+    }
 
-	@Override
-	public void redo() {
-		move(after, before, false);
-	}
+    @Override
+    public void redo() {
+        move(after, before, false);
+    }
 
-	private void move(Deque<FileStep> from, Deque<FileStep> to, boolean back) {
-		FileStep step = from.peek();
-		if (step == null) {
-			return;
-		}
-		try {
-			if (back) {
-				step.undo();
-			} else {
-				step.redo();
-			}
-			to.push(from.pop());
-		} catch (FileProblemException e) {
-			refused.accept(e);
-		}
-		done.run();
-	}
+    private void move(Deque<FileStep> from, Deque<FileStep> to, boolean back) {
+        FileStep step = from.peek();
+        if (step == null) {
+            return;
+        }
+        try {
+            if (back) {
+                step.undo();
+            } else {
+                step.redo();
+            }
+            to.push(from.pop());
+        } catch (FileProblemException e) {
+            refused.accept(e);
+        }
+        done.run();
+    }
 }

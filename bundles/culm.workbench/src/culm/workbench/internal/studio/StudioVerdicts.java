@@ -19,64 +19,64 @@ import culm.model.studio.StudioEntry;
 
 /** The verdict on each design of the studio as it is saved, computed in the background one after the other. */
 final class StudioVerdicts {
-	private static final int MOST = 400;
+    private static final int MOST = 400;
 
-	/**
-	 * A verdict in brief.
-	 *
-	 * @param sign how it stands; empty when it cannot be told
-	 * @param turns turns left in words; may be empty
-	 */
-	record Brief(Optional<Verdict.Sign> sign, String turns) {
-	}
+    /**
+     * A verdict in brief.
+     *
+     * @param sign how it stands; empty when it cannot be told
+     * @param turns turns left in words; may be empty
+     */
+    record Brief(Optional<Verdict.Sign> sign, String turns) {
+    }
 
-	private final Bridge bridge;
-	private final Rules rules;
-	private final Map<Path, Brief> known = new ConcurrentHashMap<>();
-	private final AtomicLong round = new AtomicLong();
-	private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-		Thread thread = new Thread(work, "Culm verdicts of the studio");
-		thread.setDaemon(true);
-		thread.setPriority(Thread.MIN_PRIORITY);
-		return thread;
-	});
+    private final Bridge bridge;
+    private final Rules rules;
+    private final Map<Path, Brief> known = new ConcurrentHashMap<>();
+    private final AtomicLong round = new AtomicLong();
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "Culm verdicts of the studio");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    });
 
-	StudioVerdicts(Bridge bridge, Rules rules) {
-		this.bridge = bridge;
-		this.rules = rules;
-	}
+    StudioVerdicts(Bridge bridge, Rules rules) {
+        this.bridge = bridge;
+        this.rules = rules;
+    }
 
-	Optional<Brief> of(Path design) {
-		return Optional.ofNullable(known.get(design));
-	}
+    Optional<Brief> of(Path design) {
+        return Optional.ofNullable(known.get(design));
+    }
 
-	/** Computes anew; what was asked before and is not done yet is given up. @param told after all are known */
-	void compute(List<StudioEntry> designs, Runnable told) {
-		long mine = round.incrementAndGet();
-		worker.execute(() -> {
-			for (StudioEntry entry : designs.subList(0, Math.min(MOST, designs.size()))) {
-				if (round.get() != mine) {
-					return;
-				}
-				known.put(entry.file(), brief(entry.file()));
-			}
-			told.run();
-		});
-	}
+    /** Computes anew; what was asked before and is not done yet is given up. @param told after all are known */
+    void compute(List<StudioEntry> designs, Runnable told) {
+        long mine = round.incrementAndGet();
+        worker.execute(() -> {
+            for (StudioEntry entry : designs.subList(0, Math.min(MOST, designs.size()))) {
+                if (round.get() != mine) {
+                    return;
+                }
+                known.put(entry.file(), brief(entry.file()));
+            }
+            told.run();
+        });
+    }
 
-	private Brief brief(Path file) {
-		try {
-			DesignedBlank blank = bridge.read(file);
-			Assessment assessment = blank.assess();
-			Verdict verdict = Verdict.of(assessment, blank.judge(assessment, rules));
-			String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble()) : "open";
-			return new Brief(Optional.of(verdict.sign()), turns);
-		} catch (FileProblemException e) {
-			return new Brief(Optional.empty(), "");
-		}
-	}
+    private Brief brief(Path file) {
+        try {
+            DesignedBlank blank = bridge.read(file);
+            Assessment assessment = blank.assess();
+            Verdict verdict = Verdict.of(assessment, blank.judge(assessment, rules));
+            String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble()) : "open";
+            return new Brief(Optional.of(verdict.sign()), turns);
+        } catch (FileProblemException e) {
+            return new Brief(Optional.empty(), "");
+        }
+    }
 
-	void close() {
-		worker.shutdownNow();
-	}
+    void close() {
+        worker.shutdownNow();
+    }
 }

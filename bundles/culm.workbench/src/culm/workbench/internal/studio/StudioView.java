@@ -31,168 +31,168 @@ import culm.workbench.internal.undo.UndoTarget;
 
 /** The studio's folder as a tree, with a search above it. */
 public final class StudioView extends ViewPart {
-	/** The view's id, as in plugin.xml. */
-	public static final String ID = "culm.workbench.studio";
-	private final StudioTree tree = new StudioTree();
-	private Workshop workshop;
-	private StudioVerdicts verdicts;
-	private Text search;
-	private TreeViewer viewer;
+    /** The view's id, as in plugin.xml. */
+    public static final String ID = "culm.workbench.studio";
+    private final StudioTree tree = new StudioTree();
+    private Workshop workshop;
+    private StudioVerdicts verdicts;
+    private Text search;
+    private TreeViewer viewer;
 
-	@Override
-	public void createPartControl(Composite parent) {
-		workshop = Workshop.of(getSite());
-		verdicts = new StudioVerdicts(workshop.bridge(), workshop.rules());
-		Composite all = new Composite(parent, SWT.NONE);
-		GridLayout layout = new GridLayout();
-		layout.marginWidth = 0;
-		layout.marginHeight = 4;
-		all.setLayout(layout);
-		workshop.look().dress(all, Role.PAPER, Role.INK);
-		search(all);
-		viewer = new TreeViewer(all, SWT.SINGLE | SWT.V_SCROLL);
-		viewer.getTree().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		viewer.getTree().setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-		workshop.look().dress(viewer.getTree(), Role.PAPER, Role.INK);
-		viewer.setUseHashlookup(true);
-		viewer.setContentProvider(tree);
-		viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new NodeLabels(workshop.icons(), verdicts, workshop.look())));
-		viewer.addFilter(new Searched());
-		viewer.addOpenListener(e -> open(((IStructuredSelection) e.getSelection()).getFirstElement()));
-		viewer.setInput(this);
-		MenuManager menu = new MenuManager();
-		viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
-		getSite().registerContextMenu(ID, menu, viewer);
-		getSite().setSelectionProvider(viewer);
-		Runnable end = workshop.studio().onChange(changed -> changed());
-		workshop.studio().steps().onRefused(e -> MessageDialog.openError(getSite().getShell(), "That cannot be taken back", e.problem().message()));
-		all.addListener(SWT.Dispose, e -> {
-			end.run();
-			verdicts.close();
-		});
-		workshop.look().onChange(all, viewer::refresh);
-		changed();
-	}
+    @Override
+    public void createPartControl(Composite parent) {
+        workshop = Workshop.of(getSite());
+        verdicts = new StudioVerdicts(workshop.bridge(), workshop.rules());
+        Composite all = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 4;
+        all.setLayout(layout);
+        workshop.look().dress(all, Role.PAPER, Role.INK);
+        search(all);
+        viewer = new TreeViewer(all, SWT.SINGLE | SWT.V_SCROLL);
+        viewer.getTree().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        viewer.getTree().setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(viewer.getTree(), Role.PAPER, Role.INK);
+        viewer.setUseHashlookup(true);
+        viewer.setContentProvider(tree);
+        viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new NodeLabels(workshop.icons(), verdicts, workshop.look())));
+        viewer.addFilter(new Searched());
+        viewer.addOpenListener(e -> open(((IStructuredSelection) e.getSelection()).getFirstElement()));
+        viewer.setInput(this);
+        MenuManager menu = new MenuManager();
+        viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
+        getSite().registerContextMenu(ID, menu, viewer);
+        getSite().setSelectionProvider(viewer);
+        Runnable end = workshop.studio().onChange(changed -> changed());
+        workshop.studio().steps().onRefused(e -> MessageDialog.openError(getSite().getShell(), "That cannot be taken back", e.problem().message()));
+        all.addListener(SWT.Dispose, e -> {
+            end.run();
+            verdicts.close();
+        });
+        workshop.look().onChange(all, viewer::refresh);
+        changed();
+    }
 
-	private void search(Composite parent) {
-		search = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-		search.setMessage("search");
-		search.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-		GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-		data.horizontalIndent = 6;
-		search.setLayoutData(data);
-		TypedText typing = new TypedText(search::setText);
-		search.setData(UndoTarget.KEY, typing);
-		search.addListener(SWT.Modify, e -> {
-			typing.typed(search.getText());
-			viewer.refresh();
-			if (search.getText().isBlank()) {
-				expand();
-			} else {
-				viewer.expandAll();
-			}
-		});
-		search.addListener(SWT.KeyDown, e -> {
-			if (e.keyCode == SWT.ARROW_DOWN) {
-				viewer.getTree().setFocus();
-			} else if (e.keyCode == SWT.ESC) {
-				search.setText("");
-			}
-		});
-	}
+    private void search(Composite parent) {
+        search = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        search.setMessage("search");
+        search.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        data.horizontalIndent = 6;
+        search.setLayoutData(data);
+        TypedText typing = new TypedText(search::setText);
+        search.setData(UndoTarget.KEY, typing);
+        search.addListener(SWT.Modify, e -> {
+            typing.typed(search.getText());
+            viewer.refresh();
+            if (search.getText().isBlank()) {
+                expand();
+            } else {
+                viewer.expandAll();
+            }
+        });
+        search.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.ARROW_DOWN) {
+                viewer.getTree().setFocus();
+            } else if (e.keyCode == SWT.ESC) {
+                search.setText("");
+            }
+        });
+    }
 
-	private void changed() {
-		Optional<StudioIndex> index = workshop.studio().index();
-		workshop.studio().studio().ifPresent(s -> setContentDescription(""));
-		if (index.isEmpty() || viewer.getTree().isDisposed()) {
-			return;
-		}
-		boolean first = viewer.getTree().getItemCount() == 0;
-		Object[] open = viewer.getExpandedElements();
-		tree.index(index.get());
-		viewer.refresh();
-		if (first) {
-			expand();
-		} else {
-			viewer.setExpandedElements(open);
-		}
-		verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().display().asyncExec(() -> {
-			if (!viewer.getTree().isDisposed()) {
-				viewer.refresh();
-			}
-		}));
-	}
+    private void changed() {
+        Optional<StudioIndex> index = workshop.studio().index();
+        workshop.studio().studio().ifPresent(s -> setContentDescription(""));
+        if (index.isEmpty() || viewer.getTree().isDisposed()) {
+            return;
+        }
+        boolean first = viewer.getTree().getItemCount() == 0;
+        Object[] open = viewer.getExpandedElements();
+        tree.index(index.get());
+        viewer.refresh();
+        if (first) {
+            expand();
+        } else {
+            viewer.setExpandedElements(open);
+        }
+        verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().display().asyncExec(() -> {
+            if (!viewer.getTree().isDisposed()) {
+                viewer.refresh();
+            }
+        }));
+    }
 
-	private void expand() {
-		viewer.collapseAll();
-		viewer.expandToLevel(2);
-		tree.index(workshop.studio().index().orElse(null));
-	}
+    private void expand() {
+        viewer.collapseAll();
+        viewer.expandToLevel(2);
+        tree.index(workshop.studio().index().orElse(null));
+    }
 
-	private void open(Object element) {
-		StudioEntry entry = element instanceof Node.Entry file ? file.entry() : element instanceof Node.Use use ? use.design() : null;
-		if (entry != null) {
-			new Opening(getSite().getPage()).open(entry.file());
-		} else {
-			viewer.setExpandedState(element, !viewer.getExpandedState(element));
-		}
-	}
+    private void open(Object element) {
+        StudioEntry entry = element instanceof Node.Entry file ? file.entry() : element instanceof Node.Use use ? use.design() : null;
+        if (entry != null) {
+            new Opening(getSite().getPage()).open(entry.file());
+        } else {
+            viewer.setExpandedState(element, !viewer.getExpandedState(element));
+        }
+    }
 
-	/** Puts the focus into the search. */
-	public void search() {
-		search.setFocus();
-		search.selectAll();
-	}
+    /** Puts the focus into the search. */
+    public void search() {
+        search.setFocus();
+        search.selectAll();
+    }
 
-	/** Chooses a file in the tree. */
-	public void reveal(StudioEntry entry) {
-		viewer.setSelection(new StructuredSelection(StudioTree.node(entry)), true);
-	}
+    /** Chooses a file in the tree. */
+    public void reveal(StudioEntry entry) {
+        viewer.setSelection(new StructuredSelection(StudioTree.node(entry)), true);
+    }
 
-	/** {@return the tree} */
-	public TreeViewer viewer() {
-		return viewer;
-	}
+    /** {@return the tree} */
+    public TreeViewer viewer() {
+        return viewer;
+    }
 
-	/** {@return the sort of studio node that is chosen, if any} */
-	public Optional<Node> chosen() {
-		return Optional.ofNullable((Node) viewer.getStructuredSelection().getFirstElement());
-	}
+    /** {@return the sort of studio node that is chosen, if any} */
+    public Optional<Node> chosen() {
+        return Optional.ofNullable((Node) viewer.getStructuredSelection().getFirstElement());
+    }
 
-	@Override
-	public void setFocus() {
-		viewer.getTree().setFocus();
-	}
+    @Override
+    public void setFocus() {
+        viewer.getTree().setFocus();
+    }
 
-	@Override
-	public <T> T getAdapter(Class<T> adapter) {
-		return adapter == UndoTarget.class ? adapter.cast(workshop.studio().steps()) : super.getAdapter(adapter);
-	}
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == UndoTarget.class ? adapter.cast(workshop.studio().steps()) : super.getAdapter(adapter);
+    }
 
-	/** Shows what has the searched words in its name, id or file, with what is around it. */
-	private final class Searched extends ViewerFilter {
-		@Override
-		public boolean select(Viewer v, Object parent, Object element) {
-			String wanted = search.getText().strip().toLowerCase(Locale.ROOT);
-			if (wanted.isEmpty() || element instanceof Node.Use) {
-				return true;
-			}
-			if (element instanceof Node.Entry file && has(file.entry(), wanted) || element instanceof Node.Held held && has(held, wanted)) {
-				return true;
-			}
-			if (element instanceof Node.Held held && has(held.file(), wanted)) {
-				return true;
-			}
-			List<Object> children = element instanceof Node.Held ? List.of() : List.of(tree.getChildren(element));
-			return children.stream().anyMatch(child -> select(v, element, child));
-		}
+    /** Shows what has the searched words in its name, id or file, with what is around it. */
+    private final class Searched extends ViewerFilter {
+        @Override
+        public boolean select(Viewer v, Object parent, Object element) {
+            String wanted = search.getText().strip().toLowerCase(Locale.ROOT);
+            if (wanted.isEmpty() || element instanceof Node.Use) {
+                return true;
+            }
+            if (element instanceof Node.Entry file && has(file.entry(), wanted) || element instanceof Node.Held held && has(held, wanted)) {
+                return true;
+            }
+            if (element instanceof Node.Held held && has(held.file(), wanted)) {
+                return true;
+            }
+            List<Object> children = element instanceof Node.Held ? List.of() : List.of(tree.getChildren(element));
+            return children.stream().anyMatch(child -> select(v, element, child));
+        }
 
-		private static boolean has(StudioEntry entry, String wanted) {
-			return (entry.name() + " " + entry.id() + " " + entry.shown()).toLowerCase(Locale.ROOT).contains(wanted);
-		}
+        private static boolean has(StudioEntry entry, String wanted) {
+            return (entry.name() + " " + entry.id() + " " + entry.shown()).toLowerCase(Locale.ROOT).contains(wanted);
+        }
 
-		private static boolean has(Node.Held held, String wanted) {
-			return (held.part().name() + " " + held.part().id() + " " + held.part().kind()).toLowerCase(Locale.ROOT).contains(wanted);
-		}
-	}
+        private static boolean has(Node.Held held, String wanted) {
+            return (held.part().name() + " " + held.part().id() + " " + held.part().kind()).toLowerCase(Locale.ROOT).contains(wanted);
+        }
+    }
 }

@@ -13,27 +13,27 @@ import org.eclipse.ui.menus.UIElement;
 /** Edit, Redo: says what it does again. */
 public final class RedoHandler extends AbstractHandler implements IElementUpdater {
 
-	@Override
-	public Object execute(ExecutionEvent event) {
-		UndoTargets.find(HandlerUtil.getActiveWorkbenchWindow(event), RedoHandler::has).ifPresent(UndoTarget::redo);
-		return null;
-	}
+    @Override
+    public Object execute(ExecutionEvent event) {
+        UndoTargets.find(HandlerUtil.getActiveWorkbenchWindow(event), RedoHandler::has).ifPresent(UndoTarget::redo);
+        return null;
+    }
 
-	private static boolean has(UndoTarget target) {
-		return target.redoLabel().isPresent();
-	}
+    private static boolean has(UndoTarget target) {
+        return target.redoLabel().isPresent();
+    }
 
-	private static Optional<UndoTarget> now() {
-		return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), RedoHandler::has);
-	}
+    private static Optional<UndoTarget> now() {
+        return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), RedoHandler::has);
+    }
 
-	@Override
-	public void setEnabled(Object evaluationContext) {
-		setBaseEnabled(now().isPresent());
-	}
+    @Override
+    public void setEnabled(Object evaluationContext) {
+        setBaseEnabled(now().isPresent());
+    }
 
-	@Override
-	public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
-		element.setText(now().flatMap(UndoTarget::redoLabel).map(label -> "&Redo: " + label).orElse("&Redo"));
-	}
+    @Override
+    public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
+        element.setText(now().flatMap(UndoTarget::redoLabel).map(label -> "&Redo: " + label).orElse("&Redo"));
+    }
 }

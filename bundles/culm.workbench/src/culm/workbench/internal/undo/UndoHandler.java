@@ -13,27 +13,27 @@ import org.eclipse.ui.menus.UIElement;
 /** Edit, Undo: says what it takes back. */
 public final class UndoHandler extends AbstractHandler implements IElementUpdater {
 
-	@Override
-	public Object execute(ExecutionEvent event) {
-		UndoTargets.find(HandlerUtil.getActiveWorkbenchWindow(event), UndoHandler::has).ifPresent(UndoTarget::undo);
-		return null;
-	}
+    @Override
+    public Object execute(ExecutionEvent event) {
+        UndoTargets.find(HandlerUtil.getActiveWorkbenchWindow(event), UndoHandler::has).ifPresent(UndoTarget::undo);
+        return null;
+    }
 
-	private static boolean has(UndoTarget target) {
-		return target.undoLabel().isPresent();
-	}
+    private static boolean has(UndoTarget target) {
+        return target.undoLabel().isPresent();
+    }
 
-	private static Optional<UndoTarget> now() {
-		return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), UndoHandler::has);
-	}
+    private static Optional<UndoTarget> now() {
+        return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), UndoHandler::has);
+    }
 
-	@Override
-	public void setEnabled(Object evaluationContext) {
-		setBaseEnabled(now().isPresent());
-	}
+    @Override
+    public void setEnabled(Object evaluationContext) {
+        setBaseEnabled(now().isPresent());
+    }
 
-	@Override
-	public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
-		element.setText(now().flatMap(UndoTarget::undoLabel).map(label -> "&Undo: " + label).orElse("&Undo"));
-	}
+    @Override
+    public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
+        element.setText(now().flatMap(UndoTarget::undoLabel).map(label -> "&Undo: " + label).orElse("&Undo"));
+    }
 }

@@ -11,17 +11,17 @@ import org.eclipse.ui.IWorkbenchWindow;
 
 /** Finds whose undo is meant: the focused control's when it has something to take back, otherwise the active part's. */
 final class UndoTargets {
-	private UndoTargets() {
-	}
+    private UndoTargets() {
+    }
 
-	static Optional<UndoTarget> find(IWorkbenchWindow window, Predicate<UndoTarget> wanted) {
-		for (Control c = Display.getCurrent().getFocusControl(); c != null; c = c.getParent()) {
-			if (c.getData(UndoTarget.KEY) instanceof UndoTarget target && wanted.test(target)) {
-				return Optional.of(target);
-			}
-		}
-		IWorkbenchPart part = window == null || window.getActivePage() == null ? null
-				: window.getActivePage().getActivePart();
-		return Optional.ofNullable(Adapters.adapt(part, UndoTarget.class)).filter(wanted);
-	}
+    static Optional<UndoTarget> find(IWorkbenchWindow window, Predicate<UndoTarget> wanted) {
+        for (Control c = Display.getCurrent().getFocusControl(); c != null; c = c.getParent()) {
+            if (c.getData(UndoTarget.KEY) instanceof UndoTarget target && wanted.test(target)) {
+                return Optional.of(target);
+            }
+        }
+        IWorkbenchPart part = window == null || window.getActivePage() == null ? null
+                : window.getActivePage().getActivePart();
+        return Optional.ofNullable(Adapters.adapt(part, UndoTarget.class)).filter(wanted);
+    }
 }

@@ -13,69 +13,69 @@ import culm.workbench.internal.numbers.NumberForm;
 
 /** A number that a dialog asks for: words, field, and the help below the pointer. What is typed is checked against its description. */
 public final class AskRow {
-	private final Parameter described;
-	private final NumberForm form;
-	private final Text text;
-	private boolean mayBeEmpty;
+    private final Parameter described;
+    private final NumberForm form;
+    private final Text text;
+    private boolean mayBeEmpty;
 
-	/**
-	 * A row of two columns.
-	 *
-	 * @param parent where it goes, a grid of two columns
-	 * @param words what is asked for
-	 * @param described its description
-	 * @param form how it is shown and typed
-	 * @param value what stands there first; NaN for nothing
-	 * @param changed run after each change
-	 */
-	public AskRow(Composite parent, String words, Parameter described, NumberForm form, double value, Runnable changed) {
-		this.described = described;
-		this.form = form;
-		this.mayBeEmpty = described.optional();
-		Label label = new Label(parent, SWT.NONE);
-		label.setText(words);
-		label.setToolTipText(described.help());
-		text = new Text(parent, SWT.BORDER | SWT.RIGHT);
-		GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
-		data.widthHint = 110;
-		text.setLayoutData(data);
-		text.setToolTipText(described.help());
-		text.setData("culm.ask", described.id());
-		if (!Double.isNaN(value)) {
-			text.setText(form.text(value));
-		}
-		text.addListener(SWT.Modify, e -> changed.run());
-	}
+    /**
+     * A row of two columns.
+     *
+     * @param parent where it goes, a grid of two columns
+     * @param words what is asked for
+     * @param described its description
+     * @param form how it is shown and typed
+     * @param value what stands there first; NaN for nothing
+     * @param changed run after each change
+     */
+    public AskRow(Composite parent, String words, Parameter described, NumberForm form, double value, Runnable changed) {
+        this.described = described;
+        this.form = form;
+        this.mayBeEmpty = described.optional();
+        Label label = new Label(parent, SWT.NONE);
+        label.setText(words);
+        label.setToolTipText(described.help());
+        text = new Text(parent, SWT.BORDER | SWT.RIGHT);
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
+        data.widthHint = 110;
+        text.setLayoutData(data);
+        text.setToolTipText(described.help());
+        text.setData("culm.ask", described.id());
+        if (!Double.isNaN(value)) {
+            text.setText(form.text(value));
+        }
+        text.addListener(SWT.Modify, e -> changed.run());
+    }
 
-	/** {@return the number; empty when none, or none that may be used, is typed} */
-	public Optional<Double> value() {
-		return wrong().isEmpty() && !text.getText().isBlank() ? Optional.of(form.parse(text.getText())) : Optional.empty();
-	}
+    /** {@return the number; empty when none, or none that may be used, is typed} */
+    public Optional<Double> value() {
+        return wrong().isEmpty() && !text.getText().isBlank() ? Optional.of(form.parse(text.getText())) : Optional.empty();
+    }
 
-	/** {@return what is wrong with what is typed; empty when nothing is} */
-	public Optional<String> wrong() {
-		if (text.getText().isBlank()) {
-			return mayBeEmpty ? Optional.empty() : Optional.of(described.label() + " is needed.");
-		}
-		try {
-			return described.refuse(form.parse(text.getText()));
-		} catch (NumberFormatException e) {
-			return Optional.of(described.label() + ": " + e.getMessage());
-		}
-	}
+    /** {@return what is wrong with what is typed; empty when nothing is} */
+    public Optional<String> wrong() {
+        if (text.getText().isBlank()) {
+            return mayBeEmpty ? Optional.empty() : Optional.of(described.label() + " is needed.");
+        }
+        try {
+            return described.refuse(form.parse(text.getText()));
+        } catch (NumberFormatException e) {
+            return Optional.of(described.label() + ": " + e.getMessage());
+        }
+    }
 
-	/**
-	 * It may be left empty; then something is assumed, and the field says what.
-	 *
-	 * @param hint what stands in the empty field
-	 */
-	public void mayBeEmpty(String hint) {
-		mayBeEmpty = true;
-		text.setMessage(hint);
-	}
+    /**
+     * It may be left empty; then something is assumed, and the field says what.
+     *
+     * @param hint what stands in the empty field
+     */
+    public void mayBeEmpty(String hint) {
+        mayBeEmpty = true;
+        text.setMessage(hint);
+    }
 
-	/** {@return its field} */
-	public Text control() {
-		return text;
-	}
+    /** {@return its field} */
+    public Text control() {
+        return text;
+    }
 }

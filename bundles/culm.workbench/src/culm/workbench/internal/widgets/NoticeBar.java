@@ -12,63 +12,63 @@ import culm.workbench.internal.look.Look;
 
 /** A line that says something important and offers what can be done about it; not there when there is nothing. */
 public final class NoticeBar extends Composite {
-	private final Look look;
-	private String shown = "";
+    private final Look look;
+    private String shown = "";
 
-	/**
-	 * An empty bar, which takes no room; its layout data must be of a grid.
-	 *
-	 * @param parent where it goes
-	 * @param look colours and fonts
-	 */
-	public NoticeBar(Composite parent, Look look) {
-		super(parent, SWT.NONE);
-		this.look = look;
-		GridLayout layout = new GridLayout();
-		layout.marginWidth = 18;
-		layout.marginHeight = 2;
-		setLayout(layout);
-		look.dress(this, Role.PAPER, Role.INK);
-		setVisible(false);
-	}
+    /**
+     * An empty bar, which takes no room; its layout data must be of a grid.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     */
+    public NoticeBar(Composite parent, Look look) {
+        super(parent, SWT.NONE);
+        this.look = look;
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 18;
+        layout.marginHeight = 2;
+        setLayout(layout);
+        look.dress(this, Role.PAPER, Role.INK);
+        setVisible(false);
+    }
 
-	/** Something that can be done. */
-	public record Offer(String words, Runnable todo) {
-	}
+    /** Something that can be done. */
+    public record Offer(String words, Runnable todo) {
+    }
 
-	/**
-	 * Says something.
-	 *
-	 * @param sentence what; empty to take the bar away
-	 * @param offers what can be done
-	 */
-	public void say(String sentence, Offer... offers) {
-		if (sentence.equals(shown)) {
-			return;
-		}
-		shown = sentence;
-		for (var child : getChildren()) {
-			child.dispose();
-		}
-		((GridLayout) getLayout()).numColumns = 1 + offers.length;
-		Label label = new Label(this, SWT.WRAP);
-		label.setText(sentence);
-		label.setFont(look.font(Size.BODY, SWT.BOLD));
-		look.dress(label, Role.PAPER, Role.DOES_NOT);
-		label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-		for (Offer offer : offers) {
-			LinkText link = new LinkText(this, look, offer.words(), Size.BODY);
-			link.onClick(offer.todo());
-		}
-		boolean visible = !sentence.isEmpty();
-		setVisible(visible);
-		((GridData) getLayoutData()).exclude = !visible;
-		layout();
-		getParent().layout();
-	}
+    /**
+     * Says something.
+     *
+     * @param sentence what; empty to take the bar away
+     * @param offers what can be done
+     */
+    public void say(String sentence, Offer... offers) {
+        if (sentence.equals(shown)) {
+            return;
+        }
+        shown = sentence;
+        for (var child : getChildren()) {
+            child.dispose();
+        }
+        ((GridLayout) getLayout()).numColumns = 1 + offers.length;
+        Label label = new Label(this, SWT.WRAP);
+        label.setText(sentence);
+        label.setFont(look.font(Size.BODY, SWT.BOLD));
+        look.dress(label, Role.PAPER, Role.DOES_NOT);
+        label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        for (Offer offer : offers) {
+            LinkText link = new LinkText(this, look, offer.words(), Size.BODY);
+            link.onClick(offer.todo());
+        }
+        boolean visible = !sentence.isEmpty();
+        setVisible(visible);
+        ((GridData) getLayoutData()).exclude = !visible;
+        layout();
+        getParent().layout();
+    }
 
-	/** {@return what it says; empty when it is not there} */
-	public String sentence() {
-		return shown;
-	}
+    /** {@return what it says; empty when it is not there} */
+    public String sentence() {
+        return shown;
+    }
 }

@@ -23,212 +23,212 @@ import culm.workbench.internal.undo.UndoTarget;
  * the arrow keys step it.
  */
 public final class NumberField extends Canvas {
-	/** Where a number comes from. */
-	public enum Origin {
-		/** Measured by someone. */
-		MEASURED,
-		/** Assumed. */
-		ASSUMED,
-		/** Computed; it cannot be edited. */
-		COMPUTED
-	}
+    /** Where a number comes from. */
+    public enum Origin {
+        /** Measured by someone. */
+        MEASURED,
+        /** Assumed. */
+        ASSUMED,
+        /** Computed; it cannot be edited. */
+        COMPUTED
+    }
 
-	private static final int ROUND = 5;
-	private static final int MARGIN = 5;
-	private final Look look;
-	private final StyledText text;
-	private final TypedText typing;
-	private String shown = "";
-	private Origin origin = Origin.MEASURED;
-	private boolean trouble;
-	private Predicate<String> enter = typed -> true;
-	private IntConsumer step = hundredths -> { };
-	private Runnable focus = () -> { };
+    private static final int ROUND = 5;
+    private static final int MARGIN = 5;
+    private final Look look;
+    private final StyledText text;
+    private final TypedText typing;
+    private String shown = "";
+    private Origin origin = Origin.MEASURED;
+    private boolean trouble;
+    private Predicate<String> enter = typed -> true;
+    private IntConsumer step = hundredths -> { };
+    private Runnable focus = () -> { };
 
-	/**
-	 * An empty field.
-	 *
-	 * @param parent where it goes
-	 * @param look colours and fonts
-	 */
-	public NumberField(Composite parent, Look look) {
-		super(parent, SWT.DOUBLE_BUFFERED);
-		this.look = look;
-		text = new StyledText(this, SWT.SINGLE);
-		text.setAlignment(SWT.RIGHT);
-		text.setMargins(0, 0, 0, 0);
-		typing = new TypedText(this::put);
-		text.setData(UndoTarget.KEY, typing);
-		addListener(SWT.Paint, this::paint);
-		addListener(SWT.Resize, e -> place());
-		addListener(SWT.MouseDown, e -> text.setFocus());
-		text.addListener(SWT.FocusIn, e -> focused());
-		text.addListener(SWT.FocusOut, e -> {
-			takeOver();
-			giveBackQuietly();
-			text.setSelection(0);
-			redraw();
-		});
-		text.addListener(SWT.Modify, e -> typing.typed(text.getText()));
-		text.addListener(SWT.Traverse, this::traverse);
-		text.addVerifyKeyListener(e -> e.doit = !stepped(e.keyCode, e.stateMask));
-		dress();
-		look.onChange(this, this::dress);
-	}
+    /**
+     * An empty field.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     */
+    public NumberField(Composite parent, Look look) {
+        super(parent, SWT.DOUBLE_BUFFERED);
+        this.look = look;
+        text = new StyledText(this, SWT.SINGLE);
+        text.setAlignment(SWT.RIGHT);
+        text.setMargins(0, 0, 0, 0);
+        typing = new TypedText(this::put);
+        text.setData(UndoTarget.KEY, typing);
+        addListener(SWT.Paint, this::paint);
+        addListener(SWT.Resize, e -> place());
+        addListener(SWT.MouseDown, e -> text.setFocus());
+        text.addListener(SWT.FocusIn, e -> focused());
+        text.addListener(SWT.FocusOut, e -> {
+            takeOver();
+            giveBackQuietly();
+            text.setSelection(0);
+            redraw();
+        });
+        text.addListener(SWT.Modify, e -> typing.typed(text.getText()));
+        text.addListener(SWT.Traverse, this::traverse);
+        text.addVerifyKeyListener(e -> e.doit = !stepped(e.keyCode, e.stateMask));
+        dress();
+        look.onChange(this, this::dress);
+    }
 
-	/** What to do with a text that was typed; it says whether it could be used. Called with something else than what was shown. */
-	public void onEnter(Predicate<String> todo) {
-		enter = todo;
-	}
+    /** What to do with a text that was typed; it says whether it could be used. Called with something else than what was shown. */
+    public void onEnter(Predicate<String> todo) {
+        enter = todo;
+    }
 
-	/** What to do for an arrow key; it is called with hundredths of a mm, 10 or 1, up or down. */
-	public void onStep(IntConsumer todo) {
-		step = todo;
-	}
+    /** What to do for an arrow key; it is called with hundredths of a mm, 10 or 1, up or down. */
+    public void onStep(IntConsumer todo) {
+        step = todo;
+    }
 
-	/** What to do when the field gets the focus. */
-	public void onFocus(Runnable todo) {
-		focus = todo;
-	}
+    /** What to do when the field gets the focus. */
+    public void onFocus(Runnable todo) {
+        focus = todo;
+    }
 
-	/**
-	 * Shows a number, unless the user is just typing one.
-	 *
-	 * @param number the number with its unit
-	 * @param from where it comes from
-	 * @param wrong whether something is wrong with it
-	 */
-	public void show(String number, Origin from, boolean wrong) {
-		boolean same = number.equals(shown) && from == origin && wrong == trouble;
-		boolean typed = text.isFocusControl() && !text.getText().equals(shown);
-		if (same && !typed) {
-			return;
-		}
-		shown = number;
-		if (origin != from || trouble != wrong) {
-			origin = from;
-			trouble = wrong;
-			dress();
-		}
-		if (!typed) {
-			put(number);
-			typing.reset(number);
-		}
-	}
+    /**
+     * Shows a number, unless the user is just typing one.
+     *
+     * @param number the number with its unit
+     * @param from where it comes from
+     * @param wrong whether something is wrong with it
+     */
+    public void show(String number, Origin from, boolean wrong) {
+        boolean same = number.equals(shown) && from == origin && wrong == trouble;
+        boolean typed = text.isFocusControl() && !text.getText().equals(shown);
+        if (same && !typed) {
+            return;
+        }
+        shown = number;
+        if (origin != from || trouble != wrong) {
+            origin = from;
+            trouble = wrong;
+            dress();
+        }
+        if (!typed) {
+            put(number);
+            typing.reset(number);
+        }
+    }
 
-	/** Puts back what is shown. */
-	public void giveBack() {
-		put(shown);
-		typing.reset(shown);
-		text.selectAll();
-	}
+    /** Puts back what is shown. */
+    public void giveBack() {
+        put(shown);
+        typing.reset(shown);
+        text.selectAll();
+    }
 
-	/** Puts back what is shown, without taking the focus. */
-	public void giveBackQuietly() {
-		put(shown);
-		typing.reset(shown);
-	}
+    /** Puts back what is shown, without taking the focus. */
+    public void giveBackQuietly() {
+        put(shown);
+        typing.reset(shown);
+    }
 
-	/** {@return the text as it stands in the field} */
-	public String text() {
-		return text.getText();
-	}
+    /** {@return the text as it stands in the field} */
+    public String text() {
+        return text.getText();
+    }
 
-	/** {@return the control that takes the keys} */
-	public StyledText control() {
-		return text;
-	}
+    /** {@return the control that takes the keys} */
+    public StyledText control() {
+        return text;
+    }
 
-	@Override
-	public boolean setFocus() {
-		return text.setFocus();
-	}
+    @Override
+    public boolean setFocus() {
+        return text.setFocus();
+    }
 
-	@Override
-	public Point computeSize(int wHint, int hHint, boolean changed) {
-		int height = text.getLineHeight() + 6;
-		return new Point(wHint == SWT.DEFAULT ? 84 : wHint, hHint == SWT.DEFAULT ? height : hHint);
-	}
+    @Override
+    public Point computeSize(int wHint, int hHint, boolean changed) {
+        int height = text.getLineHeight() + 6;
+        return new Point(wHint == SWT.DEFAULT ? 84 : wHint, hHint == SWT.DEFAULT ? height : hHint);
+    }
 
-	private void put(String number) {
-		text.setText(number);
-	}
+    private void put(String number) {
+        text.setText(number);
+    }
 
-	private void focused() {
-		text.selectAll();
-		redraw();
-		focus.run();
-	}
+    private void focused() {
+        text.selectAll();
+        redraw();
+        focus.run();
+    }
 
-	private void takeOver() {
-		String typed = text.getText();
-		if (!typed.equals(shown) && origin != Origin.COMPUTED) {
-			if (enter.test(typed)) {
-				giveBackQuietly();
-			}
-		}
-	}
+    private void takeOver() {
+        String typed = text.getText();
+        if (!typed.equals(shown) && origin != Origin.COMPUTED) {
+            if (enter.test(typed)) {
+                giveBackQuietly();
+            }
+        }
+    }
 
-	private void traverse(Event e) {
-		if (e.detail == SWT.TRAVERSE_RETURN) {
-			takeOver();
-			text.selectAll();
-			e.doit = false;
-		} else if (e.detail == SWT.TRAVERSE_ESCAPE && !text.getText().equals(shown)) {
-			giveBack();
-			e.doit = false;
-		} else if (e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
-			e.doit = true;
-		}
-	}
+    private void traverse(Event e) {
+        if (e.detail == SWT.TRAVERSE_RETURN) {
+            takeOver();
+            text.selectAll();
+            e.doit = false;
+        } else if (e.detail == SWT.TRAVERSE_ESCAPE && !text.getText().equals(shown)) {
+            giveBack();
+            e.doit = false;
+        } else if (e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
+            e.doit = true;
+        }
+    }
 
-	private boolean stepped(int key, int mask) {
-		if (key != SWT.ARROW_UP && key != SWT.ARROW_DOWN || origin == Origin.COMPUTED || (mask & ~SWT.SHIFT) != 0) {
-			return false;
-		}
-		takeOver();
-		int size = (mask & SWT.SHIFT) != 0 ? 1 : 10;
-		step.accept(key == SWT.ARROW_UP ? size : -size);
-		text.selectAll();
-		return true;
-	}
+    private boolean stepped(int key, int mask) {
+        if (key != SWT.ARROW_UP && key != SWT.ARROW_DOWN || origin == Origin.COMPUTED || (mask & ~SWT.SHIFT) != 0) {
+            return false;
+        }
+        takeOver();
+        int size = (mask & SWT.SHIFT) != 0 ? 1 : 10;
+        step.accept(key == SWT.ARROW_UP ? size : -size);
+        text.selectAll();
+        return true;
+    }
 
-	private void dress() {
-		int style = origin == Origin.ASSUMED ? SWT.ITALIC : SWT.NORMAL;
-		text.setFont(look.font(Size.BODY, style));
-		text.setEditable(origin != Origin.COMPUTED);
-		Role ground = origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL;
-		text.setBackground(look.colour(ground));
-		text.setForeground(look.colour(origin == Origin.MEASURED ? Role.INK : Role.QUIET));
-		text.setSelectionBackground(look.colour(Role.THREAD));
-		text.setSelectionForeground(look.colour(Role.PAPER));
-		setBackground(getParent().getBackground());
-		redraw();
-	}
+    private void dress() {
+        int style = origin == Origin.ASSUMED ? SWT.ITALIC : SWT.NORMAL;
+        text.setFont(look.font(Size.BODY, style));
+        text.setEditable(origin != Origin.COMPUTED);
+        Role ground = origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL;
+        text.setBackground(look.colour(ground));
+        text.setForeground(look.colour(origin == Origin.MEASURED ? Role.INK : Role.QUIET));
+        text.setSelectionBackground(look.colour(Role.THREAD));
+        text.setSelectionForeground(look.colour(Role.PAPER));
+        setBackground(getParent().getBackground());
+        redraw();
+    }
 
-	private void place() {
-		Rectangle area = getClientArea();
-		int height = Math.min(area.height - 2, text.getLineHeight());
-		text.setBounds(MARGIN, (area.height - height) / 2, Math.max(1, area.width - 2 * MARGIN), height);
-	}
+    private void place() {
+        Rectangle area = getClientArea();
+        int height = Math.min(area.height - 2, text.getLineHeight());
+        text.setBounds(MARGIN, (area.height - height) / 2, Math.max(1, area.width - 2 * MARGIN), height);
+    }
 
-	private void paint(Event e) {
-		Rectangle area = getClientArea();
-		e.gc.setAntialias(SWT.ON);
-		e.gc.setBackground(look.colour(Role.PAPER));
-		e.gc.fillRectangle(area);
-		if (origin == Origin.COMPUTED && !text.isFocusControl()) {
-			return;
-		}
-		e.gc.setBackground(look.colour(origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL));
-		e.gc.fillRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
-		boolean focused = text.isFocusControl();
-		e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.RULE));
-		e.gc.setLineWidth(trouble || focused ? 2 : 1);
-		if (origin == Origin.ASSUMED) {
-			e.gc.setLineDash(new int[] { 4, 3 });
-			e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.QUIET));
-		}
-		e.gc.drawRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
-	}
+    private void paint(Event e) {
+        Rectangle area = getClientArea();
+        e.gc.setAntialias(SWT.ON);
+        e.gc.setBackground(look.colour(Role.PAPER));
+        e.gc.fillRectangle(area);
+        if (origin == Origin.COMPUTED && !text.isFocusControl()) {
+            return;
+        }
+        e.gc.setBackground(look.colour(origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL));
+        e.gc.fillRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
+        boolean focused = text.isFocusControl();
+        e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.RULE));
+        e.gc.setLineWidth(trouble || focused ? 2 : 1);
+        if (origin == Origin.ASSUMED) {
+            e.gc.setLineDash(new int[] { 4, 3 });
+            e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.QUIET));
+        }
+        e.gc.drawRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
+    }
 }
