@@ -1,6 +1,11 @@
 package culm.design;
 
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.Assessor;
@@ -8,6 +13,8 @@ import culm.blank.Blank;
 import culm.blank.Limits;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
+import culm.geometry.guard.Guarded;
+import culm.geometry.guard.Supervised;
 
 /**
  * A design as it can be computed.
@@ -19,16 +26,36 @@ import culm.blank.rules.Rules;
  * @param remarks what was read but has no meaning here, such as a number that the profile's type does not know
  */
 public record DesignedBlank(String name, Blank blank, Limits limits, Places places, List<Finding> remarks) {
-    /** Every number of it. */
+    private static final Duration LONGEST = Duration.ofSeconds(20);
+
+    /**
+     * Every number of it. With a plug-in's type in it, the work is done on a thread of its own and waited for so long; a type that has not come back is
+     * stopped, and the assessment then names it.
+     */
     public Assessment assess() {
-        return Assessor.assess(blank);
+        boolean foreign = Stream.of(blank.staple(), blank.gouge(), blank.gougeEnd().orElse(null), blank.shape()).anyMatch(p -> p != null && p.type() instanceof Guarded);
+        // A thread that was left behind may still hold the blank it worked on.
+        return foreign ? inTime(() -> Assessor.assess(blank), () -> Assessor.assess(blank.edit().build())) : Assessor.assess(blank);
     }
 
-    /** What the rules say of an assessment, the worst first, and the remarks. */
+    /** What the rules say of an assessment, the worst first, and the remarks. A plug-in's rule that does not come back is stopped and named. */
     public List<Finding> judge(Assessment assessment, Rules rules) {
-        List<Finding> all = new java.util.ArrayList<>(rules.judge(assessment, limits));
+        boolean foreign = rules.all().stream().anyMatch(Guarded.class::isInstance);
+        Supplier<List<Finding>> judging = () -> rules.judge(assessment, limits);
+        List<Finding> all = new ArrayList<>(foreign ? inTime(judging, judging) : judging.get());
         all.addAll(remarks);
-        all.sort(java.util.Comparator.comparing(Finding::severity));
+        all.sort(Comparator.comparing(Finding::severity));
         return List.copyOf(all);
+    }
+
+    private static <R> R inTime(Supplier<R> work, Supplier<R> again) {
+        try {
+            return Supervised.call(LONGEST, work);
+        } catch (Supervised.Overdue stopped) {
+            return again.get(); // what was stopped refuses at once now, and is named
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return again.get();
+        }
     }
 }

@@ -1,6 +1,7 @@
 package culm.extensions;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,12 +51,14 @@ public record Extensions(Profiles profiles, Rules rules, Exporters exporters, Li
     /** The system property that names the folder of plug-ins. */
     public static final String FOLDER = "culm.plugIns";
 
+    private static final Duration LONGEST = Duration.ofSeconds(10);
+
     /** Installs what is in the folder of plug-ins and reads everything that is contributed then. Called once, at the start of the program. */
     public static Extensions start() {
         BundleContext context = context(FrameworkUtil.getBundle(Extensions.class));
         String folder = context.getProperty(FOLDER);
         List<PlugInJar> jars = folder == null || folder.isBlank() ? List.of() : new PlugInFolder(context).install(Path.of(folder));
-        return read(RegistryFactory.getRegistry(), jars);
+        return read(RegistryFactory.getRegistry(), jars, LONGEST);
     }
 
     /** A bundle has a context from when it was started; this one has nothing to do then. */
@@ -70,19 +73,19 @@ public record Extensions(Profiles profiles, Rules rules, Exporters exporters, Li
 
     /** Reads a registry, as {@code Platform.getExtensionRegistry()}. A plug-in that fails is left out and reported, never thrown on. */
     public static Extensions read(IExtensionRegistry registry) {
-        return read(registry, List.of());
+        return read(registry, List.of(), LONGEST);
     }
 
-    private static Extensions read(IExtensionRegistry registry, List<PlugInJar> jars) {
+    static Extensions read(IExtensionRegistry registry, List<PlugInJar> jars, Duration longest) {
         List<Contribution> all = new ArrayList<>();
-        Registry<StapleType> staples = registry(new PointReader<>(registry, Point.STAPLES, all::add).read(
+        Registry<StapleType> staples = registry(new PointReader<>(registry, Point.STAPLES, longest, all::add).read(
                 (type, plugIn) -> new GuardedStapleType(type, guard(Point.STAPLES, type, plugIn))));
-        Registry<GougeType> gouges = registry(new PointReader<>(registry, Point.GOUGES, all::add).read(
+        Registry<GougeType> gouges = registry(new PointReader<>(registry, Point.GOUGES, longest, all::add).read(
                 (type, plugIn) -> new GuardedGougeType(type, guard(Point.GOUGES, type, plugIn))));
-        Registry<ShapeType> shapes = registry(new PointReader<>(registry, Point.SHAPES, all::add).read(
+        Registry<ShapeType> shapes = registry(new PointReader<>(registry, Point.SHAPES, longest, all::add).read(
                 (type, plugIn) -> new GuardedShapeType(type, guard(Point.SHAPES, type, plugIn))));
-        List<Rule> rules = new PointReader<>(registry, Point.RULES, all::add).read((rule, plugIn) -> new GuardedRule(rule, plugIn.said()));
-        List<Exporter> exporters = new PointReader<>(registry, Point.EXPORTERS, all::add).read((made, plugIn) -> new GuardedExporter(made, plugIn.said()));
+        List<Rule> rules = new PointReader<>(registry, Point.RULES, longest, all::add).read((rule, plugIn) -> new GuardedRule(rule, plugIn.said()));
+        List<Exporter> exporters = new PointReader<>(registry, Point.EXPORTERS, longest, all::add).read((made, plugIn) -> new GuardedExporter(made, plugIn.said()));
         return new Extensions(new Profiles(staples, gouges, shapes), new Rules(rules), new Exporters(exporters), jars, List.copyOf(all));
     }
 

@@ -1,6 +1,7 @@
 package culm.extensions;
 
 import java.lang.reflect.InvocationTargetException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.eclipse.core.runtime.IExtensionRegistry;
 import culm.blank.Inputs;
 import culm.geometry.guard.Description;
 import culm.geometry.guard.Failure;
+import culm.geometry.guard.Supervised;
 import culm.geometry.profile.ProfileType;
 
 /** Makes what was contributed to one point. What fails is noted and left out; nothing that a plug-in does ends the reading. */
@@ -24,9 +26,12 @@ final class PointReader<T> {
     private static final String CLASS = "class";
     private final IExtensionRegistry registry;
     private final Point<T> point;
+    private final Duration longest;
     private final Consumer<Contribution> note;
 
-    PointReader(IExtensionRegistry registry, Point<T> point, Consumer<Contribution> note) {
+    /** @param longest how long one class of a plug-in may take to be made and described */
+    PointReader(IExtensionRegistry registry, Point<T> point, Duration longest, Consumer<Contribution> note) {
+        this.longest = longest;
         this.registry = registry;
         this.point = point;
         this.note = note;
@@ -50,31 +55,41 @@ final class PointReader<T> {
     private Optional<T> make(Declared declared, List<Contribution> taken) {
         String id = Objects.requireNonNullElse(declared.element.getAttribute(ID), "");
         String className = Objects.requireNonNullElse(declared.element.getAttribute(CLASS), "");
-        String name = id;
-        Optional<String> failure = Optional.empty();
-        T made = null;
+        Made<T> made;
         try {
-            made = created(declared.element, id, className);
-            name = named(made, id);
+            // What ships is known to come back.
+            made = declared.plugIn.ships() ? tried(declared, id, className, taken) : Supervised.call(longest, () -> tried(declared, id, className, taken));
+        } catch (Supervised.Overdue e) {
+            made = Made.failed(id, "The class " + className + " has not come back after " + longest.toMillis() / 1000.0 + " s when it was made; it was left behind.");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            made = Made.failed(id, "Making the class " + className + " was interrupted.");
+        }
+        Contribution contribution = new Contribution(point, id, className, made.name, declared.plugIn, made.failure);
+        note.accept(contribution);
+        if (made.failure.isEmpty()) {
+            taken.add(contribution);
+        }
+        return made.object;
+    }
+
+    private Made<T> tried(Declared declared, String id, String className, List<Contribution> taken) {
+        try {
+            T object = created(declared.element, id, className);
+            String name = named(object, id);
             refuseTwice(id, taken);
+            return new Made<>(Optional.of(object), name, Optional.empty());
         } catch (Refused e) {
-            failure = Optional.of(e.getMessage());
+            return Made.failed(id, e.getMessage());
         } catch (CoreException e) {
             Throwable why = e.getStatus().getException() == null ? e : e.getStatus().getException();
-            failure = Optional.of("The class " + className + (why instanceof InvocationTargetException ? " fails at once: " : " cannot be loaded: ") + Failure.words(why) + ".");
+            return Made.failed(id, "The class " + className + (why instanceof InvocationTargetException ? " fails at once: " : " cannot be loaded: ") + Failure.words(why) + ".");
         } catch (Throwable e) {
             if (!Failure.ownFault(e)) {
                 throw e;
             }
-            failure = Optional.of("The class " + className + " fails at once: " + Failure.words(e) + ".");
+            return Made.failed(id, "The class " + className + " fails at once: " + Failure.words(e) + ".");
         }
-        Contribution contribution = new Contribution(point, id, className, name, declared.plugIn, failure);
-        note.accept(contribution);
-        if (failure.isPresent()) {
-            return Optional.empty();
-        }
-        taken.add(contribution);
-        return Optional.of(made);
     }
 
     private T created(IConfigurationElement element, String id, String className) throws CoreException, Refused {
@@ -114,6 +129,13 @@ final class PointReader<T> {
         Optional<Contribution> other = taken.stream().filter(t -> t.id().equals(id)).findFirst();
         if (other.isPresent()) {
             throw new Refused("The id " + id + " is taken already by " + other.get().plugIn().said() + ".");
+        }
+    }
+
+    /** What became of one class: the object, or why there is none. */
+    private record Made<T>(Optional<T> object, String name, Optional<String> failure) {
+        static <T> Made<T> failed(String id, String why) {
+            return new Made<>(Optional.empty(), id, Optional.of(why));
         }
     }
 

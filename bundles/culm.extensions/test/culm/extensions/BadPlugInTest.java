@@ -3,7 +3,9 @@ package culm.extensions;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,6 +46,17 @@ class BadPlugInTest {
         assertEquals(3, read.profiles().shapes().all().size());
         Finding finding = read.findings().get(0);
         assertTrue(finding.text().contains(id) && finding.text().contains("bad.plugin"), finding.text());
+    }
+
+    @Test
+    void oneThatHangsWhenItIsMadeIsLeftBehind() throws Exception {
+        TestRegistry registry = TestRegistry.shipped().add("bad.plugin", """
+                <plugin><extension point="culm.extensions.shapeTypes"><shapeType id="bad.shape.hangs" class="%s$Hangs"/></extension></plugin>
+                """.formatted(BadPlugInTest.class.getName()));
+        Extensions read = Extensions.read(registry.registry, List.of(), Duration.ofMillis(200));
+        assertTrue(read.failed().get(0).failure().orElseThrow().contains("has not come back"), read.failed().toString());
+        assertEquals(3, read.profiles().shapes().all().size());
+        Hangs.LET_GO.countDown();
     }
 
     @Test
@@ -101,6 +114,14 @@ class BadPlugInTest {
         @Override
         public String id() {
             return "bad.shape.throws";
+        }
+    }
+
+    public static class Hangs extends Straight {
+        static final CountDownLatch LET_GO = new CountDownLatch(1);
+
+        public Hangs() throws InterruptedException {
+            LET_GO.await();
         }
     }
 

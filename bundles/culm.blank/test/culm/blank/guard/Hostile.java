@@ -5,6 +5,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.DoubleUnaryOperator;
 
+import culm.geometry.GeometryException;
 import culm.geometry.gouge.Concentric;
 import culm.geometry.gouge.GougeSection;
 import culm.geometry.gouge.GougeType;
@@ -122,6 +123,12 @@ final class Hostile {
             @Override
             public List<Parameter> parameters() {
                 return good.parameters();
+            }
+
+            @Override
+            public List<GeometryException> check(Values values) {
+                way.applyAsDouble(0);
+                return good.check(values);
             }
 
             @Override

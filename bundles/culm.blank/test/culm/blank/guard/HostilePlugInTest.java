@@ -24,6 +24,7 @@ import culm.blank.Limits;
 import culm.blank.Profile;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
+import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeType;
 import culm.geometry.gouge.MiddleAndSide;
 import culm.geometry.guard.Budget;
@@ -92,6 +93,16 @@ class HostilePlugInTest {
         assertTrue(overdue.getMessage().contains(WHO), overdue.getMessage());
         assertTrue(guard.health().stopped());
         assertThrows(IllegalArgumentException.class, () -> guard.call(() -> 1), "it is not asked again");
+        never.countDown();
+    }
+
+    @Test
+    void aCheckThatNeverComesBackIsLeftBehindAndNamed() {
+        CountDownLatch never = new CountDownLatch(1);
+        GougeType gouge = new GuardedGougeType(Hostile.gouge(good -> wait(never)), guard());
+        List<GeometryException> said = gouge.check(Profile.standard(gouge).values());
+        assertEquals(1, said.size());
+        assertTrue(said.get(0).getMessage().contains(WHO) && said.get(0).getMessage().contains("not come back"), said.get(0).getMessage());
         never.countDown();
     }
 

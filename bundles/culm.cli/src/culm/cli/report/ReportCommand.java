@@ -3,7 +3,6 @@ package culm.cli.report;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,13 +19,11 @@ import culm.cli.ExitCode;
 import culm.cli.Terminal;
 import culm.design.Bridge;
 import culm.design.DesignedBlank;
-import culm.geometry.guard.Supervised;
 import culm.geometry.profile.Profiles;
 import culm.model.problem.FileProblemException;
 
 /** {@code culm report FILE [--json] [--out DIR]}: the verdict on one design, its marks, findings and numbers. */
 public final class ReportCommand implements Command {
-    private static final Duration LONGEST = Duration.ofSeconds(30);
     private final Profiles profiles;
     private final Rules rules;
     private final List<Finding> always;
@@ -63,36 +60,16 @@ public final class ReportCommand implements Command {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out"));
         String file = arguments.only("a design's file");
         DesignedBlank designed = read(terminal.file(file));
-        Judged judged = judge(file, designed);
-        Assessment assessment = judged.assessment;
-        List<Finding> findings = judged.findings;
+        Assessment assessment = designed.assess();
+        List<Finding> findings = new ArrayList<>(designed.judge(assessment, rules));
+        findings.addAll(always);
+        findings.sort(Comparator.comparing(Finding::severity));
         terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings)
                 : ReportText.text(designed.name(), assessment, findings));
         if (arguments.value("--out").isPresent()) {
             write(terminal.file(arguments.value("--out").get()), ReportDrawings.of(assessment, designed.limits()), terminal);
         }
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
-    }
-
-    private record Judged(Assessment assessment, List<Finding> findings) {
-    }
-
-    /** On a thread of its own, so that a plug-in that never comes back is named instead of waited for. */
-    private Judged judge(String file, DesignedBlank designed) throws CommandException {
-        try {
-            return Supervised.call(LONGEST, () -> {
-                Assessment assessment = designed.assess();
-                List<Finding> findings = new ArrayList<>(designed.judge(assessment, rules));
-                findings.addAll(always);
-                findings.sort(Comparator.comparing(Finding::severity));
-                return new Judged(assessment, List.copyOf(findings));
-            });
-        } catch (Supervised.Overdue e) {
-            throw CommandException.unreadable(file + ": " + e.getMessage());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw CommandException.unreadable(file + ": interrupted");
-        }
     }
 
     private DesignedBlank read(Path file) throws CommandException {

@@ -15,6 +15,7 @@ import culm.geometry.GeometryException;
  * call is refused at once. Safe for many threads.
  */
 public final class Guard {
+    private static final int LONGEST_SECONDS = 3;
     private final String what;
     private final Budget budget;
     private final LongAdder calls = new LongAdder();
@@ -70,6 +71,24 @@ public final class Guard {
                 watched.enter(outer);
             }
             took(System.nanoTime() - start);
+        }
+    }
+
+    /**
+     * The same for what is asked seldom, and perhaps by a thread that must not hang: waits only {@value #LONGEST_SECONDS} s.
+     * @throws GeometryException also when the plug-in has not come back; it is stopped then
+     */
+    public <R> R ask(Supplier<R> work) {
+        if (Thread.currentThread() instanceof SupervisedThread) {
+            return call(work);
+        }
+        try {
+            return Supervised.call(Duration.ofSeconds(LONGEST_SECONDS), () -> call(work));
+        } catch (Supervised.Overdue e) {
+            throw new GeometryException("", e.getMessage());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new GeometryException("", what + " was interrupted.");
         }
     }
 

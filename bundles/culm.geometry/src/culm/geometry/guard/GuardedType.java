@@ -72,7 +72,7 @@ abstract class GuardedType<T extends ProfileType> implements ProfileType, Guarde
     @Override
     public final List<GeometryException> check(Values values) {
         try {
-            return List.copyOf(guard.call(() -> type.check(values)));
+            return List.copyOf(guard.ask(() -> type.check(values)));
         } catch (GeometryException e) {
             return List.of(e);
         } catch (NullPointerException e) {
@@ -82,22 +82,22 @@ abstract class GuardedType<T extends ProfileType> implements ProfileType, Guarde
 
     @Override
     public final Values migrate(int fromVersion, Values older) {
-        return guard.call(() -> type.migrate(fromVersion, older));
+        return guard.ask(() -> type.migrate(fromVersion, older));
     }
 
     @Override
     public final List<TableParameter> tables(int olderVersion) {
-        return guard.call(() -> List.copyOf(type.tables(olderVersion)));
+        return guard.ask(() -> List.copyOf(type.tables(olderVersion)));
     }
 
     @Override
     public final String origin(int olderVersion, String parameter) {
-        return guard.call(() -> type.origin(olderVersion, parameter));
+        return guard.ask(() -> type.origin(olderVersion, parameter));
     }
 
     @Override
     public final Values standard() {
-        return guard.call(type::standard);
+        return guard.ask(type::standard);
     }
 
     /** Breaks as promised: finite and ascending. */
