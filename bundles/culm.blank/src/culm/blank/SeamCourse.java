@@ -163,7 +163,29 @@ public final class SeamCourse {
                 return Roots.between(z -> seam.applyAsDouble(z) + extra, low, high);
             }
         }
-        return Roots.between(z -> seam.applyAsDouble(z) + extra, a, b);
+        if (seam.applyAsDouble(a) + extra <= 0 != seam.applyAsDouble(b) + extra <= 0) {
+            return Roots.between(z -> seam.applyAsDouble(z) + extra, a, b);
+        }
+        return jump(piece, extra, a, b);
+    }
+
+    /** Where a seam that jumps, as absurd numbers can make it, is told to change: its polynomial runs through the jump, on a piece of {@value #SHORTEST} mm at most. */
+    private double jump(Chebyshev piece, double extra, double a, double b) {
+        boolean shut = told(piece, b, extra) <= 0;
+        double low = a;
+        double high = b;
+        while (high - low > Roots.TOLERANCE) {
+            double mid = 0.5 * (low + high);
+            if (mid <= low || mid >= high) {
+                break;
+            }
+            if (told(piece, mid, extra) <= 0 == shut) {
+                high = mid;
+            } else {
+                low = mid;
+            }
+        }
+        return high;
     }
 
     private List<SeamPoint> points(double extra, List<Double> changes) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.SplittableRandom;
+
 import org.junit.jupiter.api.Test;
 
 import culm.geometry.gouge.Concentric;
@@ -154,5 +156,19 @@ class ExtremesTest {
         assertTrue(closing.problem().orElseThrow().startsWith(sentence), closing.problem().get());
         assertEquals(path, closing.path());
         assertEquals(closing.problem().get(), Assessor.assess(blank).troubles().stream().filter(t -> t.result().equals("sidesCloseAt")).findFirst().orElseThrow().sentence());
+    }
+
+    /** Absurd numbers, as a side five times as thick as the middle, can make the seam jump; it is told where, and nothing is thrown. */
+    @Test
+    void aSeamThatJumps() {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int trial = 0; trial < 2000; trial++) {
+            double jump = random.nextDouble(36, 46.9);
+            double above = random.nextDouble(0.001, 1) * (trial % 2 == 0 ? 1 : 1e-4);
+            double below = random.nextDouble(0.001, 1);
+            double slope = random.nextDouble(0.001, 0.01);
+            Closing closing = SeamCourse.of(z -> z < jump ? above + slope * (jump - z) : -below - slope * (z - jump), 35, 47, new double[0]).closing(0);
+            assertEquals(jump, closing.at().orElseThrow(), 1e-3, "trial " + trial);
+        }
     }
 }

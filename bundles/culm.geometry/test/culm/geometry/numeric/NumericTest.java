@@ -120,6 +120,8 @@ class NumericTest {
     void rootsAndMinima() {
         assertEquals(Math.sqrt(2), Roots.between(x -> x * x - 2, 0, 2), Roots.TOLERANCE);
         assertEquals(0, Roots.between(x -> x, 0, 2));
+        assertEquals(1, Roots.between(x -> x == 1 ? -Double.MIN_VALUE : x - 1, 0, 2), "a value that is all but nothing");
+        assertEquals(1, Roots.between(x -> x == 1 ? 1e-200 : 1e-200 * (x - 1), 0, 2), 1, "values whose products vanish");
         Minimum least = Minimum.between(x -> (x - 0.3) * (x - 0.3) + 1, 0, 1, 4);
         assertEquals(0.3, least.at(), 1e-7);
         assertEquals(1, least.value(), 1e-13);
