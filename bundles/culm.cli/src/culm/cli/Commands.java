@@ -1,8 +1,8 @@
 package culm.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import culm.cli.bench.BatchCommand;
 import culm.cli.bench.CardCommand;
@@ -18,17 +18,27 @@ import culm.cli.plugins.PlugInCommands;
 import culm.cli.report.ReportCommand;
 import culm.cli.studio.StudioCommands;
 import culm.extensions.Extensions;
+import culm.geometry.profile.Profiles;
 
 /** The words that the command line knows, and what happens when one of them is given. */
 public final class Commands {
 
-    private final List<Command> known;
+    /**
+     * Commands that belong together.
+     *
+     * @param title    what they have to do with, as a heading
+     * @param commands the commands, in the order in which the help lists them
+     */
+    public record Group(String title, List<Command> commands) {
+    }
+
+    private final List<Group> groups;
 
     /**
-     * @param known the commands, in the order in which the usage lists them
+     * @param groups the commands, in the order in which the help lists them
      */
-    public Commands(List<Command> known) {
-        this.known = List.copyOf(known);
+    public Commands(List<Group> groups) {
+        this.groups = List.copyOf(groups);
     }
 
     /**
@@ -38,20 +48,14 @@ public final class Commands {
      * @param build      builds plug-in projects against this program
      */
     public static Commands shipped(Extensions extensions, PlugInBuild build) {
-        List<Command> all = new ArrayList<>();
-        all.add(new ReportCommand(extensions.profiles(), extensions.rules(), extensions.findings()));
-        all.addAll(ExploreCommands.all(extensions.profiles(), extensions.rules()));
-        all.add(new BatchCommand(extensions.profiles()));
-        all.add(new CardCommand(extensions.profiles(), extensions.rules()));
-        all.add(new TemplateCommand(extensions.profiles()));
-        all.add(new LogCommand(extensions.profiles()));
-        all.add(new WrongCommand(extensions.profiles()));
-        all.add(new LearnCommand(extensions.profiles()));
-        all.add(new ParametersCommand(extensions.profiles()));
-        all.addAll(StudioCommands.all(extensions));
-        all.add(new HistoryCommand(extensions.profiles()));
-        all.addAll(PlugInCommands.all(extensions, build));
-        return new Commands(all);
+        Profiles profiles = extensions.profiles();
+        return new Commands(List.of(
+                new Group("A design", List.of(new ReportCommand(profiles, extensions.rules(), extensions.findings()), new ParametersCommand(profiles))),
+                new Group("Exploring", ExploreCommands.all(profiles, extensions.rules())),
+                new Group("At the bench", List.of(new BatchCommand(profiles), new CardCommand(profiles, extensions.rules()), new TemplateCommand(profiles),
+                        new LogCommand(profiles), new WrongCommand(profiles), new LearnCommand(profiles))),
+                new Group("A studio", Stream.concat(StudioCommands.all(extensions).stream(), Stream.of(new HistoryCommand(profiles))).toList()),
+                new Group("Plug-ins", PlugInCommands.all(extensions, build))));
     }
 
     /**
@@ -63,16 +67,18 @@ public final class Commands {
      */
     public int run(List<String> arguments, Terminal terminal) {
         String word = arguments.isEmpty() ? "" : arguments.get(0);
-        if (word.equals("help") || word.equals("--help") || word.equals("-h")) {
-            terminal.out().print(usage());
+        boolean help = List.of("help", "--help", "-h").contains(word);
+        if (help && arguments.size() == 1) {
+            terminal.out().print(overview());
             return ExitCode.FINE;
         }
-        Optional<Command> command = known.stream().filter(each -> each.name().equals(word)).findFirst();
+        String asked = help ? arguments.get(1) : word;
+        Optional<Command> command = groups.stream().flatMap(each -> each.commands().stream()).filter(each -> each.name().equals(asked)).findFirst();
         if (command.isEmpty()) {
-            terminal.err().print((word.isEmpty() ? "" : "culm: there is no command '" + word + "'\n") + usage());
+            terminal.err().print((asked.isEmpty() ? "" : "culm: there is no command '" + asked + "'\n") + overview());
             return ExitCode.USAGE;
         }
-        return run(command.get(), arguments.subList(1, arguments.size()), terminal);
+        return run(command.get(), help ? List.of("--help") : arguments.subList(1, arguments.size()), terminal);
     }
 
     private static int run(Command command, List<String> arguments, Terminal terminal) {
@@ -90,13 +96,19 @@ public final class Commands {
         }
     }
 
-    private String usage() {
-        StringBuilder text = new StringBuilder("usage: culm [FOLDER]    opens the window on a folder of designs\n");
-        known.forEach(each -> text.append("       ").append(line(each)));
-        return text.append("Ends with 0: nothing is wrong, 1: the blank will not work, 2: wrong usage, 3: unreadable input.\n").toString();
+    private String overview() {
+        StringBuilder text = new StringBuilder("""
+                usage: culm [FOLDER]       opens the window on a folder of designs
+                       culm COMMAND ...    runs one command; culm help COMMAND says more
+                """);
+        for (Group group : groups) {
+            text.append('\n').append(group.title()).append('\n');
+            group.commands().forEach(each -> text.append("  %-14s %s\n".formatted(each.name(), each.summary())));
+        }
+        return text.append("\nEnds with 0: nothing is wrong, 1: the blank will not work, 2: wrong usage, 3: unreadable input.\n").toString();
     }
 
     private static String line(Command command) {
-        return "culm " + command.name() + ' ' + command.arguments() + "    " + command.summary() + '\n';
+        return "culm " + command.name() + ' ' + command.arguments() + "\n       " + command.summary() + '\n';
     }
 }
