@@ -6,6 +6,9 @@ import culm.geometry.shape.WiderShape;
 
 /** One length added to every width of a blank: cane shaped wider than the template, a template that is worn, a caliper that reads wide. */
 public final class Widened {
+    /** The path under which the added length is varied, mm. */
+    public static final String PATH = "shape.width";
+
     private Widened() {
     }
 

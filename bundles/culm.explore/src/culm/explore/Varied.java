@@ -3,7 +3,7 @@ package culm.explore;
 import java.util.List;
 
 import culm.blank.Blank;
-import culm.explore.internal.fast.WiderShape;
+import culm.blank.Widened;
 import culm.geometry.profile.Parameter;
 
 /**
@@ -15,7 +15,7 @@ import culm.geometry.profile.Parameter;
  */
 public record Varied(String path, Spread spread, List<String> also) {
     /** One length added to every width of the shape: a caliper that reads wide, a template that is worn. Its own value is 0 unless it was changed. */
-    public static final String WIDTH = WiderShape.PATH;
+    public static final String WIDTH = Widened.PATH;
 
     public Varied {
         also = List.copyOf(also);
@@ -27,12 +27,12 @@ public record Varied(String path, Spread spread, List<String> also) {
 
     /** The value of a path in a blank. @throws IllegalArgumentException when the blank has no such number */
     public static double value(Blank blank, String path) {
-        return WIDTH.equals(path) ? WiderShape.added(blank) : blank.value(path).orElseThrow(() -> new IllegalArgumentException("There is no number at " + path + " in this blank."));
+        return WIDTH.equals(path) ? Widened.by(blank) : blank.value(path).orElseThrow(() -> new IllegalArgumentException("There is no number at " + path + " in this blank."));
     }
 
     /** The blank with the number at a path changed; {@link #WIDTH} included. */
     public static Blank with(Blank blank, String path, double value) {
-        return WIDTH.equals(path) ? WiderShape.widened(blank, value) : blank.with(path, value);
+        return WIDTH.equals(path) ? Widened.of(blank, value) : blank.with(path, value);
     }
 
     /** The bench's word for a path. */

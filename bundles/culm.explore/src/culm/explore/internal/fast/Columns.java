@@ -7,6 +7,7 @@ import java.util.Map;
 import culm.blank.Blank;
 import culm.blank.BlankBuilder;
 import culm.blank.Input;
+import culm.blank.Widened;
 import culm.geometry.profile.Parameter;
 
 /** The numbers of one block of blanks, a column for each input path; a column that nobody varies holds the base's value in every lane. */
@@ -37,7 +38,7 @@ public final class Columns {
     public double[] of(String path) {
         return columns.computeIfAbsent(path, p -> {
             double[] column = new double[SIZE];
-            Arrays.fill(column, WiderShape.PATH.equals(p) ? WiderShape.added(base) : base.value(p).orElse(Double.NaN));
+            Arrays.fill(column, Widened.PATH.equals(p) ? Widened.by(base) : base.value(p).orElse(Double.NaN));
             return column;
         });
     }
@@ -75,14 +76,14 @@ public final class Columns {
     /** The blank that stands in one lane. */
     public Blank blank(int lane) {
         BlankBuilder edit = base.edit();
-        double wider = WiderShape.added(base);
+        double wider = Widened.by(base);
         for (String path : varied.keySet()) {
-            if (WiderShape.PATH.equals(path)) {
+            if (Widened.PATH.equals(path)) {
                 wider = of(path)[lane];
             } else {
                 edit.set(path, of(path)[lane]);
             }
         }
-        return WiderShape.widened(edit.build(), wider);
+        return Widened.of(edit.build(), wider);
     }
 }

@@ -1,6 +1,7 @@
 package culm.explore.internal.fast;
 
 import culm.blank.Cut;
+import culm.blank.Widened;
 import culm.geometry.shape.EdgeKind;
 import culm.geometry.shape.WidthMeasure;
 
@@ -36,7 +37,7 @@ final class EdgeLanes {
         this.gouge = gouge;
         this.cut = columns.base().cut();
         this.inside = cut.edges() == EdgeKind.TWO_WIDTHS
-                ? Kinds.rows(columns, "inside.", columns.base().insideWidths().orElseThrow(), columns.of(WiderShape.PATH), WiderShape.added(columns.base())) : null;
+                ? Kinds.rows(columns, "inside.", columns.base().insideWidths().orElseThrow(), columns.of(Widened.PATH), Widened.by(columns.base())) : null;
     }
 
     /** Inside widths, where the edges were measured by two widths; else null. */

@@ -2,6 +2,7 @@ package culm.explore.internal.fast;
 
 import culm.blank.Blank;
 import culm.blank.Inputs;
+import culm.blank.Widened;
 import culm.geometry.profile.Table;
 import culm.geometry.numeric.Pchip;
 import culm.geometry.shape.MeasuredShape;
@@ -21,7 +22,7 @@ final class Kinds {
     /** Whether every part of a blank has lanes. */
     static boolean known(Blank blank) {
         StapleType staple = blank.staple().type();
-        ShapeType shape = WiderShape.inner(blank.shape().type());
+        ShapeType shape = Widened.inner(blank.shape().type());
         return (staple instanceof StraightSidedOval || staple instanceof RolledSheet || staple instanceof MeasuredStaple) && GougeLanes.knows(blank.gouge().type()) && blank.gougeEnd().isEmpty()
                 && (shape instanceof MeasuredShape || shape instanceof StraightTaper || shape instanceof Waisted);
     }
@@ -41,8 +42,8 @@ final class Kinds {
     }
 
     static WidthLanes width(Columns columns) {
-        double[] added = columns.of(WiderShape.PATH);
-        ShapeType type = WiderShape.inner(columns.base().shape().type());
+        double[] added = columns.of(Widened.PATH);
+        ShapeType type = Widened.inner(columns.base().shape().type());
         if (type instanceof MeasuredShape) {
             return rows(columns, "shape.", columns.base().shape().values().table(MeasuredShape.PLACES), added, 0);
         }
