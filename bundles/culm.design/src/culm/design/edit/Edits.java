@@ -14,6 +14,7 @@ import culm.blank.rules.Fix;
 import culm.geometry.profile.ProfileType;
 import culm.model.Column;
 import culm.model.Design;
+import culm.model.Document;
 import culm.model.Element;
 import culm.model.FitData;
 import culm.model.How;
@@ -49,6 +50,20 @@ public final class Edits {
     /** Changes one part in a parts file. @param random where the ids of new rows come from */
     public static Edits of(Part part, RandomGenerator random) {
         return new Edits(part, same -> same, random);
+    }
+
+    /**
+     * Makes a document hold what another holds, as one command: versions put together, unsaved work that was found.
+     *
+     * @param document what is changed
+     * @param other of the same kind; stays as it is
+     * @param label what the change is, after the words "undo" and "redo"
+     */
+    public static Edit become(Document document, Document other, String label) {
+        if (document.eClass() != other.eClass()) {
+            throw new IllegalArgumentException("a " + document.eClass().getName() + " cannot become a " + other.eClass().getName());
+        }
+        return new Edit(document, label, () -> Becoming.become(document, other));
     }
 
     /** Whether a change at this path would first copy a linked part into the design. */

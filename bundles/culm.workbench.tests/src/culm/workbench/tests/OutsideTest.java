@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.NoticeBar;
 
 /** Files changed by someone else while they are open here. */
@@ -33,10 +32,6 @@ class OutsideTest extends StudioTest {
 
     private NoticeBar notice() {
         return find(window().getShell(), NoticeBar.class).get(0);
-    }
-
-    private void click(String words) throws Exception {
-        ui(() -> find(notice(), LinkText.class).stream().filter(l -> l.words().equals(words)).findFirst().orElseThrow().click());
     }
 
     @Test

@@ -30,6 +30,8 @@ import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.NoticeBar;
 
 /** Base of tests that work in a copy of the example studio. */
 abstract class StudioTest extends WorkbenchTest {
@@ -146,6 +148,24 @@ abstract class StudioTest extends WorkbenchTest {
 
     private Optional<Shell> visible(String title) {
         return Stream.of(display().getShells()).filter(s -> s.getText().equals(title) && s.isVisible()).findFirst();
+    }
+
+    /** Clicks a link, wherever it is; what it does may open a dialog. */
+    final void click(String words) throws Exception {
+        ui(() -> {
+            LinkText link = links().filter(l -> l.words().equals(words)).findFirst().orElseThrow(() -> new AssertionError("nothing says " + words));
+            display().asyncExec(link::click);
+        });
+        ui(() -> { }); // comes after it
+    }
+
+    /** Whether a notice says something; asked on the workbench's thread. */
+    final boolean said(String words) {
+        return find(window().getShell(), NoticeBar.class).stream().anyMatch(n -> n.sentence().contains(words));
+    }
+
+    private Stream<LinkText> links() {
+        return Stream.of(display().getShells()).filter(Shell::isVisible).flatMap(s -> find(s, LinkText.class).stream()).filter(LinkText::isVisible);
     }
 
     /** Types into a field of a dialog. */

@@ -1,5 +1,6 @@
 package culm.workbench.internal.app;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.osgi.service.prefs.Preferences;
 import culm.blank.rules.Rules;
 import culm.design.Bridge;
 import culm.geometry.profile.Profiles;
+import culm.model.files.Claims;
 import culm.model.files.ModelFiles;
 import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.look.Look;
@@ -26,6 +28,7 @@ import culm.workbench.internal.studio.StudioFolder;
 /** What every part of the window works with. One for each running workbench; parts get it from their site. */
 public final class Workshop {
     private static final String STUDIO = "studio";
+    private static final String WHO = "who";
     private final Look look;
     private final Units units = new Units();
     private final ModelFiles files = new ModelFiles();
@@ -33,6 +36,7 @@ public final class Workshop {
     private final Rules rules;
     private final Icons icons;
     private final StudioFolder studio;
+    private final Claims claims = new Claims();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "Culm assessments");
         thread.setDaemon(true);
@@ -93,6 +97,26 @@ public final class Workshop {
         return icons;
     }
 
+    /** {@return says to others which files are open here} */
+    public Claims claims() {
+        return claims;
+    }
+
+    /** {@return the name that others see; until one is given, the one at this machine} */
+    public String who() {
+        return settings().get(WHO, System.getProperty("user.name", ""));
+    }
+
+    /**
+     * Gives the name that others see.
+     *
+     * @param name the name
+     */
+    public void who(String name) {
+        settings().put(WHO, name);
+        flush("The name is not remembered.");
+    }
+
     /** {@return what reads and writes files} */
     public ModelFiles files() {
         return files;
@@ -120,10 +144,14 @@ public final class Workshop {
      */
     public void rememberStudio(Path folder) {
         settings().put(STUDIO, folder.toString());
+        flush("The studio is not remembered.");
+    }
+
+    private static void flush(String otherwise) {
         try {
             settings().flush();
         } catch (BackingStoreException e) {
-            ILog.get().warn("The studio is not remembered.", e);
+            ILog.get().warn(otherwise, e);
         }
     }
 
@@ -139,6 +167,11 @@ public final class Workshop {
     /** Ends all computing. */
     public void close() {
         studio.close();
+        try {
+            claims.close();
+        } catch (IOException e) {
+            ILog.get().warn("Files may still count as open here.", e);
+        }
         worker.shutdownNow();
     }
 }

@@ -8,7 +8,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -30,6 +29,7 @@ import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.limits.LimitsDialog;
 import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.undo.UndoTarget;
 
 /** The editor for a design. */
@@ -87,15 +87,6 @@ public final class DesignEditor extends EditorPart {
         body.reed().findings().onApply(this::apply);
         body.reed().findings().onSelect(this::select);
         session.onChange(this::show);
-        DiskGuard guard = new DiskGuard(session, body.notice(), this::refused);
-        Runnable end = workshop.studio().onChange(guard::changed);
-        body.header().addListener(SWT.Dispose, e -> end.run());
-        parent.getShell().addListener(SWT.Activate, e -> {
-            if (!body.isDisposed()) {
-                guard.check();
-            }
-        });
-        session.readOnly().ifPresent(p -> body.notice().say("Only to be looked at: " + p.sentence()));
         show();
     }
 
@@ -134,12 +125,8 @@ public final class DesignEditor extends EditorPart {
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        try {
-            session.save();
-            body.notice().say("");
-        } catch (FileProblemException e) {
+        if (!body.guards().save()) {
             monitor.setCanceled(true);
-            refused(e);
         }
     }
 
@@ -182,6 +169,11 @@ public final class DesignEditor extends EditorPart {
     /** {@return the form} */
     public ParameterForm form() {
         return body.form();
+    }
+
+    /** {@return what guards the file} */
+    public GuardBars guards() {
+        return body.guards();
     }
 
     /** {@return the page of what changes if} */

@@ -19,14 +19,15 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
 import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
-import culm.workbench.internal.widgets.NoticeBar;
+import culm.workbench.internal.sharing.GuardBars;
+import culm.workbench.internal.sharing.MissingNotice;
 
 /** What stands in a design's editor: verdict, form, and the pages beside it. */
 final class EditorBody {
     private static final int FORM = 252;
     private final DesignSession session;
     private final HeaderRow header;
-    private final NoticeBar notice;
+    private final GuardBars guards;
     private final ParameterForm form;
     private final Composite stack;
     private final ReedPage reed;
@@ -48,10 +49,8 @@ final class EditorBody {
         workshop.look().dress(all, Role.PAPER, Role.INK);
         header = new HeaderRow(all, workshop.look(), this::show);
         header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        notice = new NoticeBar(all, workshop.look());
-        GridData bar = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
-        bar.exclude = true;
-        notice.setLayoutData(bar);
+        guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""), refused);
+        guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         form = new ParameterForm(all, workshop, session);
         GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
         left.widthHint = FORM;
@@ -109,8 +108,8 @@ final class EditorBody {
         return header;
     }
 
-    NoticeBar notice() {
-        return notice;
+    GuardBars guards() {
+        return guards;
     }
 
     ParameterForm form() {

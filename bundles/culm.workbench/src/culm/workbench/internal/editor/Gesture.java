@@ -66,7 +66,7 @@ public final class Gesture {
             session.refresh();
         } else if (stepping()) {
             steps = null;
-            session.undoCommand();
+            session.takeBack();
         }
     }
 
@@ -81,7 +81,7 @@ public final class Gesture {
     public void step(String at, double to, String what) throws FileProblemException {
         boolean goesOn = stepping() && at.equals(path);
         if (goesOn) {
-            session.undoCommand();
+            session.takeBack();
         }
         path = at;
         Edit[] made = new Edit[1];
@@ -101,7 +101,7 @@ public final class Gesture {
 
     /** {@return whether the last command came from the arrow keys and may go on} */
     public boolean stepping() {
-        return steps != null && session.lastCommand() == steps;
+        return steps != null && session.isLast(steps);
     }
 
     /** The next step begins a command of its own. */

@@ -2,11 +2,8 @@ package culm.workbench.internal.studio;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 import culm.model.Design;
@@ -21,12 +18,10 @@ import culm.model.studio.Link;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.model.text.Ids;
+import culm.workbench.internal.sharing.Aside;
 
 /** Plans what is done with the files of a studio. */
 public final class StudioFiles {
-    /** Where removed files go. */
-    static final String REMOVED = ".removed";
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
     private final Path root;
     private final ModelFiles files;
 
@@ -86,7 +81,7 @@ public final class StudioFiles {
 
     /** Into the folder of removed files. */
     FileStep remove(StudioEntry entry) throws FileProblemException {
-        Path target = root.resolve(REMOVED).resolve(LocalDateTime.now().format(WHEN) + "-" + entry.file().getFileName());
+        Path target = Aside.of(root, entry.file());
         return new FileStep("remove " + entry.title()).put(target, FileText.bytes(entry.file(), entry.shown())).delete(entry.file());
     }
 

@@ -13,6 +13,7 @@ import culm.workbench.internal.look.Look;
 /** A line that says something important and offers what can be done about it; not there when there is nothing. */
 public final class NoticeBar extends Composite {
     private final Look look;
+    private final Role ink;
     private String shown = "";
 
     /**
@@ -22,8 +23,20 @@ public final class NoticeBar extends Composite {
      * @param look colours and fonts
      */
     public NoticeBar(Composite parent, Look look) {
+        this(parent, look, Role.DOES_NOT);
+    }
+
+    /**
+     * The same in another ink.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     * @param ink of its words
+     */
+    public NoticeBar(Composite parent, Look look, Role ink) {
         super(parent, SWT.NONE);
         this.look = look;
+        this.ink = ink;
         GridLayout layout = new GridLayout();
         layout.marginWidth = 18;
         layout.marginHeight = 2;
@@ -54,7 +67,7 @@ public final class NoticeBar extends Composite {
         Label label = new Label(this, SWT.WRAP);
         label.setText(sentence);
         label.setFont(look.font(Size.BODY, SWT.BOLD));
-        look.dress(label, Role.PAPER, Role.DOES_NOT);
+        look.dress(label, Role.PAPER, ink);
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         for (Offer offer : offers) {
             LinkText link = new LinkText(this, look, offer.words(), Size.BODY);
@@ -63,8 +76,7 @@ public final class NoticeBar extends Composite {
         boolean visible = !sentence.isEmpty();
         setVisible(visible);
         ((GridData) getLayoutData()).exclude = !visible;
-        layout();
-        getParent().layout();
+        requestLayout();
     }
 
     /** {@return what it says; empty when it is not there} */

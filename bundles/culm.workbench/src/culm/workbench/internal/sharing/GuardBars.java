@@ -1,0 +1,97 @@
+package culm.workbench.internal.sharing;
+
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Listener;
+
+import culm.figures.Role;
+import culm.model.problem.FileProblemException;
+import culm.workbench.internal.widgets.NoticeBar;
+
+/**
+ * What an editor says about its file, one line each and none when there is nothing: changed outside, open elsewhere, unsaved work found,
+ * only to be looked at, something in it that is not known here.
+ */
+public final class GuardBars extends Composite {
+    private final FileSession<?> session;
+    private final DiskGuard disk;
+    private final ClaimGuard claim;
+    private final RecoveryKeeper recovery;
+    private final NoticeBar kind;
+    private final Supplier<String> missing;
+
+    /**
+     * The lines of a file; they guard it as long as they live.
+     *
+     * @param parent where they go, a grid
+     * @param session the file
+     * @param missing what is missing to compute it, in words; empty when nothing is
+     * @param refused told why something cannot be done
+     */
+    public GuardBars(Composite parent, FileSession<?> session, Supplier<String> missing, Consumer<FileProblemException> refused) {
+        super(parent, SWT.NONE);
+        this.session = session;
+        this.missing = missing;
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        setLayout(layout);
+        session.workshop().look().dress(this, Role.PAPER, Role.INK);
+        disk = new DiskGuard(session, bar(Role.DOES_NOT), refused);
+        claim = new ClaimGuard(session, bar(Role.DOES_NOT), refused);
+        recovery = new RecoveryKeeper(session, bar(Role.INK), refused);
+        kind = bar(Role.QUIET);
+        Runnable end = session.workshop().studio().onChange(disk::changed);
+        Listener active = e -> {
+            if (!isDisposed()) {
+                disk.check();
+                claim.check();
+            }
+        };
+        parent.getShell().addListener(SWT.Activate, active);
+        addListener(SWT.Dispose, e -> {
+            end.run();
+            recovery.close();
+            claim.close();
+            if (!parent.getShell().isDisposed()) {
+                parent.getShell().removeListener(SWT.Activate, active);
+            }
+        });
+        session.onChange(this::describe);
+        describe();
+    }
+
+    private NoticeBar bar(Role ink) {
+        NoticeBar bar = new NoticeBar(this, session.workshop().look(), ink);
+        GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        wide.exclude = true;
+        bar.setLayoutData(wide);
+        return bar;
+    }
+
+    private void describe() {
+        if (isDisposed()) {
+            return;
+        }
+        String newer = session.newer().map(p -> "Only to be looked at: " + p.sentence() + ".").orElse("");
+        kind.say(Stream.of(newer, missing.get(), MissingNotice.unknown(session.document())).filter(s -> !s.isEmpty()).collect(Collectors.joining(" ")).replace("..", "."));
+    }
+
+    /** {@return whether the file was saved; versions are put together first where that is needed} */
+    public boolean save() {
+        return disk.save();
+    }
+
+    /** Keeps a copy of unsaved work now, as is done every minute. */
+    public void keepCopy() {
+        recovery.keep();
+    }
+}
