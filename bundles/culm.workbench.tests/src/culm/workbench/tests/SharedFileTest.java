@@ -151,7 +151,7 @@ class SharedFileTest extends StudioTest {
         ui(() -> editor.guards().keepCopy());
         assertTrue(Files.readString(unsaved()).contains("70.5"));
         try (var kept = Files.list(folder.resolve(".removed"))) {
-            assertTrue(Files.readString(kept.findFirst().orElseThrow()).contains("71.7"));
+            assertTrue(Files.readString(kept.filter(f -> f.toString().endsWith(".reed")).findFirst().orElseThrow()).contains("71.7"));
         }
     }
 

@@ -20,7 +20,7 @@ import culm.workbench.internal.widgets.NumberField;
 import culm.workbench.internal.widgets.NumberField.Origin;
 
 /** All about the number that has the focus: where to measure it, its range, its give or take, measured or assumed. */
-final class Details extends Composite {
+public final class Details extends Composite {
     private static final int LINES = 3;
     private final FormContext context;
     private final Label help;
@@ -30,7 +30,13 @@ final class Details extends Composite {
     private NumberRow row;
     private String trouble = "";
 
-    Details(Composite parent, FormContext context) {
+    /**
+     * Nothing yet.
+     *
+     * @param parent where it goes
+     * @param context the form
+     */
+    public Details(Composite parent, FormContext context) {
         super(parent, SWT.NONE);
         this.context = context;
         GridLayout layout = new GridLayout(3, false);
@@ -70,7 +76,8 @@ final class Details extends Composite {
         return label;
     }
 
-    void about(NumberRow now) {
+    /** Tells about a row. */
+    public void about(NumberRow now) {
         if (row != now) {
             trouble = "";
         }
@@ -78,14 +85,15 @@ final class Details extends Composite {
         show();
     }
 
-    void refused(NumberRow now, String sentence) {
+    /** Tells why what was typed in a row cannot be used. */
+    public void refused(NumberRow now, String sentence) {
         row = now;
         trouble = sentence;
         show();
     }
 
     /** Shows what is known of the row now. */
-    void show() {
+    public void show() {
         if (row == null || isDisposed()) {
             return;
         }
@@ -124,7 +132,7 @@ final class Details extends Composite {
             if (value < 0) {
                 throw new NumberFormatException("A give or take is not negative.");
             }
-            context.session().change(edits -> edits.setTolerance(row.item().path(), OptionalDouble.of(value)),
+            context.change(edits -> edits.setTolerance(row.item().path(), OptionalDouble.of(value)),
                     row.item().label() + ", give or take " + form.text(value));
             return true;
         } catch (NumberFormatException e) {
@@ -144,7 +152,7 @@ final class Details extends Composite {
     /** Says of the number that has the focus whether it was measured. */
     void measured(boolean now) {
         try {
-            context.session().change(edits -> edits.setHow(row.item().path(), now ? How.MEASURED : How.ASSUMED),
+            context.change(edits -> edits.setHow(row.item().path(), now ? How.MEASURED : How.ASSUMED),
                     row.item().label() + (now ? " measured" : " assumed"));
         } catch (FileProblemException e) {
             refused(row, e.problem().message());

@@ -1,19 +1,46 @@
 package culm.workbench.internal.form;
 
-import culm.workbench.internal.editor.DesignSession;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import culm.blank.Tolerance;
+import culm.blank.rules.Finding;
+import culm.design.edit.RowEntry;
+import culm.model.problem.FileProblemException;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.sharing.FileSession.Change;
 
-/** What the rows of a form need of it. */
-interface FormContext {
-    /** {@return the design that is edited} */
-    DesignSession session();
-
+/** What the rows of a form need of it. Inputs are named by their paths. */
+public interface FormContext {
     /** {@return colours and fonts} */
     Look look();
 
     /** {@return the unit of lengths} */
     Units units();
+
+    /** {@return a number as it stands; empty when there is none} */
+    OptionalDouble value(String path);
+
+    /** {@return a number as it is shown, perhaps only to try it; empty when there is none} */
+    default OptionalDouble shownValue(String path) {
+        return value(path);
+    }
+
+    /** {@return how well a number is known} */
+    Tolerance tolerance(String path);
+
+    /** {@return what was found wrong} */
+    List<Finding> findings();
+
+    /** {@return the rows of a table as they stand} */
+    List<RowEntry> rows(String path) throws FileProblemException;
+
+    /** Changes what is edited. @param label what that is called in the menu; empty to keep its own */
+    void change(Change change, String label) throws FileProblemException;
+
+    /** Moves a number by a step of the arrow keys. */
+    void step(String path, double to, String label) throws FileProblemException;
 
     /** A row's field has the focus. */
     void focused(NumberRow row);

@@ -14,14 +14,12 @@ import culm.blank.rules.Severity;
 import culm.figures.Size;
 import culm.geometry.profile.Parameter;
 import culm.model.problem.FileProblemException;
-import culm.workbench.internal.editor.DesignSession;
-import culm.workbench.internal.editor.Shown;
 import culm.workbench.internal.numbers.NumberForm;
 import culm.workbench.internal.widgets.NumberField;
 import culm.workbench.internal.widgets.NumberField.Origin;
 
 /** One number of the form: its words and its field. */
-final class NumberRow {
+public final class NumberRow {
     private static final double TENTH = 0.01;
     private final FormPlan.Number item;
     private final FormContext context;
@@ -29,7 +27,14 @@ final class NumberRow {
     private final NumberField field;
     private String wrong = "";
 
-    NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
+    /**
+     * A row of two columns.
+     *
+     * @param parent where it goes, a grid of two columns
+     * @param item the number
+     * @param context its form
+     */
+    public NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
         this.item = item;
         this.context = context;
         label = new FieldLabel(parent, context.look(), item.label());
@@ -49,11 +54,13 @@ final class NumberRow {
         });
     }
 
-    FormPlan.Number item() {
+    /** {@return the number} */
+    public FormPlan.Number item() {
         return item;
     }
 
-    NumberField field() {
+    /** {@return its field} */
+    public NumberField field() {
         return field;
     }
 
@@ -68,18 +75,17 @@ final class NumberRow {
     }
 
     Tolerance tolerance() {
-        return context.session().blank().map(b -> b.blank().tolerance(item.path())).orElse(new Tolerance(0, false));
+        return context.tolerance(item.path());
     }
 
     OptionalDouble value() {
-        return context.session().blank().map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
+        return context.value(item.path());
     }
 
-    void show(Shown shown) {
-        DesignSession session = context.session();
-        var blank = session.gesture().previewing() ? shown.blank() : session.blank();
-        OptionalDouble value = blank.map(b -> b.blank().value(item.path())).orElse(OptionalDouble.empty());
-        Optional<Severity> sign = sign(shown.findings());
+    /** Shows its number as it is now. */
+    public void show() {
+        OptionalDouble value = context.shownValue(item.path());
+        Optional<Severity> sign = sign(context.findings());
         label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
         boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
         String text = value.isPresent() ? form().text(value.getAsDouble()) : "none";
@@ -96,7 +102,7 @@ final class NumberRow {
         boolean empty = typed.isBlank() || typed.strip().equals("none");
         try {
             if (empty && described.optional()) {
-                context.session().change(edits -> edits.clear(item.path()), "no " + item.label());
+                context.change(edits -> edits.clear(item.path()), "no " + item.label());
                 return true;
             }
             double value = form().parse(typed);
@@ -104,7 +110,7 @@ final class NumberRow {
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());
             }
-            context.session().change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
+            context.change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
             return true;
         } catch (NumberFormatException e) {
             wrong = e.getMessage();
@@ -135,7 +141,7 @@ final class NumberRow {
             return;
         }
         try {
-            context.session().gesture().step(item.path(), to, item.label() + " " + form().text(to));
+            context.step(item.path(), to, item.label() + " " + form().text(to));
         } catch (FileProblemException e) {
             context.refused(this, e.problem().message());
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 import org.eclipse.swt.SWT;
@@ -14,12 +15,17 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
+import culm.blank.Tolerance;
+import culm.blank.rules.Finding;
+import culm.design.edit.RowEntry;
 import culm.figures.Role;
 import culm.figures.Size;
+import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.sharing.FileSession.Change;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The numbers of a design: what a maker can measure first, in the order of the bench, the rest under more. */
@@ -68,7 +74,7 @@ public final class ParameterForm extends Composite implements FormContext {
     /** Shows the design as it is now. */
     public void show() {
         rebuild();
-        rows.forEach(row -> row.show(session.shown()));
+        rows.forEach(NumberRow::show);
         tables.forEach(RowsTable::show);
         details.show();
     }
@@ -104,7 +110,7 @@ public final class ParameterForm extends Composite implements FormContext {
             old.setVisible(false);
             getDisplay().asyncExec(old::dispose);
         }
-        rows.forEach(row -> row.show(session.shown()));
+        rows.forEach(NumberRow::show);
         tables.forEach(RowsTable::show);
         fit();
         focused.ifPresent(this::focus);
@@ -131,7 +137,7 @@ public final class ParameterForm extends Composite implements FormContext {
         section.first().forEach(this::item);
         if (open) {
             section.more().forEach(this::item);
-            section.parts().forEach(part -> new PartChoices(page, part, this, workshop));
+            section.parts().forEach(part -> new PartChoices(page, part, this, workshop, session));
         }
     }
 
@@ -190,8 +196,38 @@ public final class ParameterForm extends Composite implements FormContext {
     }
 
     @Override
-    public DesignSession session() {
-        return session;
+    public OptionalDouble value(String path) {
+        return session.blank().map(b -> b.blank().value(path)).orElse(OptionalDouble.empty());
+    }
+
+    @Override
+    public OptionalDouble shownValue(String path) {
+        return session.gesture().previewing() ? session.shown().blank().map(b -> b.blank().value(path)).orElse(OptionalDouble.empty()) : value(path);
+    }
+
+    @Override
+    public Tolerance tolerance(String path) {
+        return session.blank().map(b -> b.blank().tolerance(path)).orElse(new Tolerance(0, false));
+    }
+
+    @Override
+    public List<Finding> findings() {
+        return session.shown().findings();
+    }
+
+    @Override
+    public List<RowEntry> rows(String path) throws FileProblemException {
+        return ModelRows.of(session, path);
+    }
+
+    @Override
+    public void change(Change change, String label) throws FileProblemException {
+        session.change(change, label);
+    }
+
+    @Override
+    public void step(String path, double to, String label) throws FileProblemException {
+        session.gesture().step(path, to, label);
     }
 
     @Override
@@ -223,6 +259,6 @@ public final class ParameterForm extends Composite implements FormContext {
     @Override
     public void refused(NumberRow row, String sentence) {
         details.refused(row, sentence);
-        row.show(session.shown());
+        row.show();
     }
 }

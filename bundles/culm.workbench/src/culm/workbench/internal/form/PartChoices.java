@@ -28,10 +28,10 @@ final class PartChoices {
     private final Composite parent;
     private final FormContext context;
 
-    PartChoices(Composite parent, String part, FormContext context, Workshop workshop) {
+    PartChoices(Composite parent, String part, FormContext context, Workshop workshop, DesignSession session) {
         this.parent = parent;
         this.context = context;
-        Blank blank = context.session().blank().map(b -> b.blank()).orElse(null);
+        Blank blank = session.blank().map(b -> b.blank()).orElse(null);
         if (blank == null) {
             return;
         }
@@ -92,7 +92,7 @@ final class PartChoices {
 
     private void run(Combo combo, DesignSession.Change change, String label) {
         try {
-            context.session().change(change, label);
+            context.change(change, label);
         } catch (FileProblemException e) {
             combo.setToolTipText(e.problem().message());
         }

@@ -9,26 +9,25 @@ import culm.geometry.profile.Parameter;
 import culm.geometry.profile.TableParameter;
 import culm.model.problem.FileProblemException;
 import culm.model.text.Cells;
-import culm.workbench.internal.editor.DesignSession;
 
 /** Changes the rows of one table of measured places, each change as one command. */
 final class RowEdits {
-    private final DesignSession session;
+    private final FormContext context;
     private final String path;
     private final TableParameter table;
 
-    RowEdits(DesignSession session, FormPlan.Measured item) {
-        this.session = session;
+    RowEdits(FormContext context, FormPlan.Measured item) {
+        this.context = context;
         this.path = item.path();
         this.table = item.table();
     }
 
     List<RowEntry> rows() throws FileProblemException {
-        return ModelRows.of(session, path);
+        return context.rows(path);
     }
 
     private void set(List<RowEntry> rows, String label) throws FileProblemException {
-        session.change(edits -> edits.setRows(path, rows), label);
+        context.change(edits -> edits.setRows(path, rows), label);
     }
 
     /** A row half-way to the next one, or beyond the last. */

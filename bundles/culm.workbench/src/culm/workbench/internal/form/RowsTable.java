@@ -23,7 +23,7 @@ import culm.workbench.internal.widgets.LinkText;
  * A table of measured places inside the form: a line with the number of places, opened into its rows. Cells are number
  * fields; Enter goes on to the next row, a paste fills rows from the cell on.
  */
-final class RowsTable {
+public final class RowsTable {
     private final FormPlan.Measured item;
     private final FormContext context;
     private final RowEdits edits;
@@ -34,11 +34,19 @@ final class RowsTable {
     private final Set<String> openTables;
     private boolean open;
 
-    RowsTable(Composite parent, FormPlan.Measured item, FormContext context, Set<String> openTables) {
+    /**
+     * A table, closed unless it was opened before.
+     *
+     * @param parent where it goes, a grid of two columns
+     * @param item the table
+     * @param context its form
+     * @param openTables the paths of tables that are open; kept up to date
+     */
+    public RowsTable(Composite parent, FormPlan.Measured item, FormContext context, Set<String> openTables) {
         this.openTables = openTables;
         this.item = item;
         this.context = context;
-        this.edits = new RowEdits(context.session(), item);
+        this.edits = new RowEdits(context, item);
         head = new LinkText(parent, context.look(), "", Size.BODY);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
         wide.horizontalIndent = 16;
@@ -81,7 +89,7 @@ final class RowsTable {
     }
 
     /** Opens or closes the rows. */
-    void open(boolean now) {
+    public void open(boolean now) {
         if (now) {
             openTables.add(item.path());
         } else {
@@ -103,7 +111,8 @@ final class RowsTable {
         context.fit();
     }
 
-    void show() {
+    /** Shows its rows as they are now. */
+    public void show() {
         List<RowEntry> now;
         try {
             now = edits.rows();
@@ -162,13 +171,13 @@ final class RowsTable {
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());
             }
-            context.session().change(e -> e.setValue(path(row, column), value), column.label() + " in row " + (row + 1));
+            context.change(e -> e.setValue(path(row, column), value), column.label() + " in row " + (row + 1));
         });
     }
 
     void step(int row, Parameter column, double to) {
         if (column.refuse(to).isEmpty()) {
-            run(() -> context.session().gesture().step(path(row, column), to, column.label() + " in row " + (row + 1)));
+            run(() -> context.step(path(row, column), to, column.label() + " in row " + (row + 1)));
         }
     }
 

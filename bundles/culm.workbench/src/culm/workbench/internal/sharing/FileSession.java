@@ -10,6 +10,7 @@ import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import culm.design.ProfileUpgrade;
 import culm.design.compare.ThreeWay;
 import culm.design.edit.Edit;
 import culm.design.edit.Edits;
@@ -75,8 +76,15 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
     }
 
     private void read() throws FileProblemException {
-        loaded = workshop.files().load(file, studio.shown(file), type);
+        loaded = load();
         base = new Base(EcoreUtil.copy(loaded.document()), Optional.of(loaded.stamp()));
+    }
+
+    /** As it is on disk; profiles of an older version of their type are brought up to today's. */
+    private Loaded<D> load() throws FileProblemException {
+        Loaded<D> now = workshop.files().load(file, studio.shown(file), type);
+        ProfileUpgrade.apply(now.document(), workshop.bridge().profiles());
+        return now;
     }
 
     private void stackChanged(EventObject event) {
@@ -216,7 +224,7 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
      */
     public final Meeting meet() throws FileProblemException {
         settle();
-        Loaded<D> theirs = workshop.files().load(file, studio.shown(file), type);
+        Loaded<D> theirs = load();
         return new Meeting(ThreeWay.compare(base.document(), document(), theirs.document(), workshop.bridge().profiles()), theirs);
     }
 
