@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import culm.model.text.Numbers;
+
 /** The words behind a command, told apart: switches, options with a value, and the rest. */
 public final class Arguments {
     private final List<String> rest = new ArrayList<>();
@@ -59,6 +61,30 @@ public final class Arguments {
     /** The value of an option, if it was given. */
     public Optional<String> value(String option) {
         return Optional.ofNullable(options.get(option));
+    }
+
+    /**
+     * The number behind an option, with a point or a comma.
+     *
+     * @param least     the least it may be
+     * @param most      the most it may be
+     * @param otherwise the number when the option is not given
+     * @throws CommandException for what is no number or outside the range
+     */
+    public double number(String option, double least, double most, double otherwise) throws CommandException {
+        String text = options.get(option);
+        if (text == null) {
+            return otherwise;
+        }
+        try {
+            double value = Numbers.parseTyped(text);
+            if (value >= least && value <= most) {
+                return value;
+            }
+        } catch (NumberFormatException e) {
+            throw CommandException.usage(option + ": \"" + text + "\" " + e.getMessage());
+        }
+        throw CommandException.usage(option + " " + text + " is outside " + Numbers.format(least) + " to " + Numbers.format(most));
     }
 
     /** The words that are no options. */

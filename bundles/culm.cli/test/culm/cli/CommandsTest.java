@@ -92,7 +92,7 @@ class CommandsTest {
     void helpOfTheReportNamesWhatToMeasureFirst() {
         assertEquals(0, run("report", "--help"));
         String text = out.toString(StandardCharsets.UTF_8);
-        assertTrue(text.startsWith("usage: culm report FILE [--json] [--out DIR]"), text);
+        assertTrue(text.startsWith("usage: culm report FILE [--spool M [--tails MM]] [--json] [--out DIR]"), text);
         Inputs.all().values().stream().filter(p -> p.measureFirst()).forEach(p -> assertTrue(text.contains(p.help()), p.label()));
         assertTrue(text.contains("assumed 72.00"));
     }

@@ -56,6 +56,20 @@ class ReportTest {
     }
 
     @Test
+    void aSpoolIsEnoughForSoManyBlanks() throws Exception {
+        CommandLine run = CommandLine.run(STUDIO, "report", "trial-12.reed", "--spool", "50", "--tails", "200", "--json");
+        JsonObject spool = JsonParser.parseString(run.out()).getAsJsonObject().getAsJsonObject("spool");
+        double each = spool.get("perBlank").getAsDouble();
+        int blanks = spool.get("blanks").getAsInt();
+        assertEquals(json("trial-12.reed").getAsJsonObject("thread").get("length").getAsDouble() + 200, each, 1e-9);
+        assertTrue(blanks * each <= 50_000 && (blanks + 1) * each > 50_000, spool.toString());
+        assertEquals(50_000 - blanks * each, spool.get("left").getAsDouble(), 1e-6);
+        assertTrue(CommandLine.run(STUDIO, "report", "trial-12.reed", "--spool", "50,0").out().contains("enough for " + (int) (50_000 / (each + 100)) + " blanks"));
+        assertEquals(2, CommandLine.run(STUDIO, "report", "trial-12.reed", "--spool", "-1").code());
+        assertEquals(2, CommandLine.run(STUDIO, "report", "trial-12.reed", "--tails", "100").code());
+    }
+
+    @Test
     void marksThatDoNotExistAreLeftOutAndWhatCannotBeToldIsNull() throws Exception {
         JsonObject horn = json("horn-3.reed");
         assertFalse(horn.getAsJsonObject("heights").has("corkTop"));

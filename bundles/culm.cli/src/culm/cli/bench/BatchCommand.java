@@ -77,7 +77,7 @@ public final class BatchCommand implements Command {
         DesignedBlank design = files.design(arguments.value("--design").orElseThrow(() -> CommandException.usage("--design FILE is missing: which design are they meant for?")));
         BatchCsv.Result read = read(arguments, file, files, design);
         boolean unread = files.told(read.problems());
-        BatchPlan plan = new BatchPlanner(design.limits(), Options.number(arguments, "--step", 0.01, 5, 0.1), Options.number(arguments, "--margin", 0, 10, 0))
+        BatchPlan plan = new BatchPlanner(design.limits(), arguments.number("--step", 0.01, 5, 0.1), arguments.number("--margin", 0, 10, 0))
                 .plan(design.blank(), read.batch());
         print(plan, terminal);
         CsvStyle style = arguments.has("--comma") ? CsvStyle.COMMA : CsvStyle.POINT;
@@ -94,8 +94,8 @@ public final class BatchCommand implements Command {
     static BatchCsv.Result read(Arguments arguments, String file, Files files, DesignedBlank design) throws CommandException {
         double below = Math.max(0, design.blank().number(Inputs.STAPLE_LENGTH) - design.blank().number(Inputs.WRAP_TOP));
         BatchCsv.Result read = files.batch(file, Caliper.ASSUMED, below);
-        double caliper = Options.number(arguments, "--caliper", 0, 1, read.batch().caliper().largestError());
-        double stop = Options.number(arguments, "--below", 0, 20, read.batch().wrapBelowTop());
+        double caliper = arguments.number("--caliper", 0, 1, read.batch().caliper().largestError());
+        double stop = arguments.number("--below", 0, 20, read.batch().wrapBelowTop());
         return new BatchCsv.Result(new culm.bench.batch.StapleBatch(read.batch().name(), read.batch().staples(), new Caliper(caliper), stop), read.problems());
     }
 

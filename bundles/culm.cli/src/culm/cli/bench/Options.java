@@ -8,28 +8,10 @@ import java.util.Optional;
 import culm.cli.Arguments;
 import culm.cli.CommandException;
 import culm.figures.paper.Paper;
-import culm.model.text.Numbers;
 
 /** Values of options as what they mean. */
 final class Options {
     private Options() {
-    }
-
-    /** A number within a range, point or comma; {@code otherwise} when the option is not given. */
-    static double number(Arguments arguments, String option, double least, double most, double otherwise) throws CommandException {
-        Optional<String> text = arguments.value(option);
-        if (text.isEmpty()) {
-            return otherwise;
-        }
-        try {
-            double value = Numbers.parseTyped(text.get());
-            if (value >= least && value <= most) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            throw CommandException.usage(option + ": \"" + text.get() + "\" " + e.getMessage());
-        }
-        throw CommandException.usage(option + " " + text.get() + " is outside " + Numbers.format(least) + " to " + Numbers.format(most));
     }
 
     static Paper paper(Arguments arguments) throws CommandException {

@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import culm.blank.Assessment;
+import culm.blank.Spool;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
 import culm.blank.rules.Severity;
@@ -24,6 +26,8 @@ import culm.model.problem.FileProblemException;
 
 /** {@code culm report FILE [--json] [--out DIR]}: the verdict on one design, its marks, findings and numbers. */
 public final class ReportCommand implements Command {
+    /** Thread for the knots and what the hand holds, mm; an assumption. */
+    static final double TAILS = 300;
     private final Profiles profiles;
     private final Rules rules;
     private final List<Finding> always;
@@ -42,7 +46,7 @@ public final class ReportCommand implements Command {
 
     @Override
     public String arguments() {
-        return "FILE [--json] [--out DIR]";
+        return "FILE [--spool M [--tails MM]] [--json] [--out DIR]";
     }
 
     @Override
@@ -57,19 +61,31 @@ public final class ReportCommand implements Command {
 
     @Override
     public int run(List<String> words, Terminal terminal) throws CommandException {
-        Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out"));
+        Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out", "--spool", "--tails"));
+        Optional<Spool> spool = spool(arguments);
         String file = arguments.only("a design's file");
         DesignedBlank designed = read(terminal.file(file));
         Assessment assessment = designed.assess();
         List<Finding> findings = new ArrayList<>(designed.judge(assessment, rules));
         findings.addAll(always);
         findings.sort(Comparator.comparing(Finding::severity));
-        terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings)
-                : ReportText.text(designed.name(), assessment, findings));
+        terminal.out().print(arguments.has("--json") ? ReportJson.text(file, designed.name(), assessment, findings, spool)
+                : ReportText.text(designed.name(), assessment, findings, spool));
         if (arguments.value("--out").isPresent()) {
             write(terminal.file(arguments.value("--out").get()), ReportDrawings.of(assessment, designed.limits()), terminal);
         }
         return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR) ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
+    }
+
+    private static Optional<Spool> spool(Arguments arguments) throws CommandException {
+        double tails = arguments.number("--tails", 0, 10_000, TAILS);
+        if (arguments.value("--spool").isEmpty()) {
+            if (arguments.value("--tails").isPresent()) {
+                throw CommandException.usage("--tails goes with --spool");
+            }
+            return Optional.empty();
+        }
+        return Optional.of(new Spool(1000 * arguments.number("--spool", 0, 100_000, 0), tails));
     }
 
     private DesignedBlank read(Path file) throws CommandException {

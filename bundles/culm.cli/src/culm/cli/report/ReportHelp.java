@@ -18,6 +18,7 @@ final class ReportHelp {
                   FILE       a design, ending in .reed
                   --json     the same as JSON: lengths in mm from the bottom of the staple, volumes in mm³, turns as numbers;
                              what cannot be computed is null and a finding says why; marks that do not exist are left out
+                  --spool M  how many blanks a spool of M metres is enough for; --tails MM is what each takes beside the turns, assumed 300
                   --out DIR  also writes length-stack.svg and cross-section.svg there
 
                 Ends with 0: nothing is wrong (warnings allowed), 1: the blank will not work, 2: wrong usage, 3: unreadable input.

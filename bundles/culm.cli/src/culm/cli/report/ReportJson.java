@@ -14,6 +14,7 @@ import com.google.gson.JsonPrimitive;
 
 import culm.blank.Assessment;
 import culm.blank.Band;
+import culm.blank.Spool;
 import culm.blank.Stretch;
 import culm.blank.ThreadPath;
 import culm.blank.rules.Finding;
@@ -30,9 +31,21 @@ public final class ReportJson {
     private ReportJson() {
     }
 
-    /** The text, ending with a line break. @param file the design's file as it was named, @param name the design's name */
-    public static String text(String file, String name, Assessment a, List<Finding> findings) {
-        return GSON.toJson(json(file, name, a, findings)) + "\n";
+    /** The text, ending with a line break. @param file the design's file as it was named, @param name the design's name; @param spool the thread there is, if that was asked */
+    public static String text(String file, String name, Assessment a, List<Finding> findings, Optional<Spool> spool) {
+        JsonObject o = json(file, name, a, findings);
+        spool.ifPresent(s -> o.add("spool", a.thread().<JsonElement>map(t -> spool(s, t)).orElse(JsonNull.INSTANCE)));
+        return GSON.toJson(o) + "\n";
+    }
+
+    private static JsonObject spool(Spool spool, ThreadPath thread) {
+        JsonObject o = new JsonObject();
+        int blanks = spool.blanks(thread);
+        o.addProperty("length", spool.length());
+        o.addProperty("perBlank", spool.perBlank(thread));
+        o.addProperty("blanks", blanks);
+        o.addProperty("left", spool.left(thread, blanks));
+        return o;
     }
 
     static JsonObject json(String file, String name, Assessment a, List<Finding> findings) {

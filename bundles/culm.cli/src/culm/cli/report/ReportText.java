@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import culm.blank.Assessment;
@@ -12,6 +13,7 @@ import culm.blank.Blank;
 import culm.blank.Input;
 import culm.blank.Inputs;
 import culm.blank.Mark;
+import culm.blank.Spool;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Say;
 import culm.blank.rules.Verdict;
@@ -26,12 +28,12 @@ public final class ReportText {
         this.a = a;
     }
 
-    /** The text, ending with a line break. @param name the design's name */
-    public static String text(String name, Assessment a, List<Finding> findings) {
-        return new ReportText(a).write(name, findings);
+    /** The text, ending with a line break. @param name the design's name; @param spool the thread there is, if that was asked */
+    public static String text(String name, Assessment a, List<Finding> findings, Optional<Spool> spool) {
+        return new ReportText(a).write(name, findings, spool);
     }
 
-    private String write(String name, List<Finding> findings) {
+    private String write(String name, List<Finding> findings, Optional<Spool> spool) {
         Verdict verdict = Verdict.of(a, findings);
         line(name);
         line(sign(verdict.sign()) + " " + verdict.sentence());
@@ -44,6 +46,7 @@ public final class ReportText {
         findings.forEach(this::finding);
         heading("Numbers");
         numbers();
+        spool.ifPresent(this::spool);
         assumed();
         return out.toString();
     }
@@ -75,6 +78,14 @@ public final class ReportText {
         if (blank.number(Inputs.SLIPPED) != 0) {
             row("slipped by", Say.fine(blank.number(Inputs.SLIPPED)) + ", without effect on the closing in this model");
         }
+    }
+
+    private void spool(Spool spool) {
+        row("spool", a.thread().map(t -> {
+            int blanks = spool.blanks(t);
+            return "enough for " + blanks + (blanks == 1 ? " blank" : " blanks") + " with " + Math.round(spool.extra()) + " mm for the tails of each; "
+                    + Math.round(spool.left(t, blanks)) + " mm left";
+        }).orElse("cannot be told"));
     }
 
     private void assumed() {
