@@ -7,6 +7,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 import culm.blank.Blank;
+import culm.blank.BlankBuilder;
+import culm.blank.Cut;
 
 /** One thing that variants differ in: a number, or a choice among parts. */
 public sealed interface Axis {
@@ -92,5 +94,32 @@ public sealed interface Axis {
 
     /** A part by name, and what it makes of a blank. */
     record Choice(String name, UnaryOperator<Blank> into) {
+        /** A part of another blank, with all its numbers. @param part staple, gouge, shape or thread */
+        public static Choice of(String name, String part, Blank other) {
+            return new Choice(name, blank -> taken(part, blank, other));
+        }
+
+        private static Blank taken(String part, Blank blank, Blank other) {
+            BlankBuilder edit = blank.edit();
+            switch (part) {
+                case "staple" -> edit.staple(other.staple());
+                case "gouge" -> edit.gouge(other.gouge()).gougeEnd(other.gougeEnd().orElse(null))
+                        .cut(new Cut(blank.cut().measure(), blank.cut().edges(), blank.cut().shapeDry(), other.cut().gougeDry()));
+                case "shape" -> edit.shape(other.shape()).insideWidths(other.insideWidths().orElse(null))
+                        .cut(new Cut(other.cut().measure(), other.cut().edges(), other.cut().shapeDry(), blank.cut().gougeDry()));
+                case "thread" -> {
+                }
+                default -> throw new IllegalArgumentException("There is no part called " + part + ".");
+            }
+            blank.numbers().keySet().stream().filter(path -> path.startsWith(part + ".")).forEach(edit::clear);
+            other.numbers().forEach((path, value) -> {
+                if (path.startsWith(part + ".")) {
+                    edit.set(path, value);
+                }
+            });
+            other.inputs().stream().filter(i -> i.path().startsWith(part + "."))
+                    .forEach(i -> edit.tolerance(i.path(), i.tolerance().plusMinus(), i.tolerance().measured()));
+            return edit.build();
+        }
     }
 }

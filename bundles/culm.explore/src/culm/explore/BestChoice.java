@@ -89,7 +89,7 @@ public final class BestChoice {
     private Chosen told(boolean every, boolean partial) {
         double[] values = values(best);
         Blank blank = Free.into(study.base(), free, values);
-        Study chosen = study.about(blank);
+        Study chosen = asked(values);
         long[] counts = Paired.compare(study, chosen, FRESH, seed + 1);
         double[] gain = Paired.interval(counts);
         ToleranceResult base = ToleranceRun.run(study, FRESH, seed + 1, threads, Watcher.none());
@@ -164,6 +164,11 @@ public final class BestChoice {
         }).toArray();
     }
 
+    private Study asked(double[] values) {
+        List<String> parts = free.stream().filter(f -> f.axis() instanceof Axis.Parts).map(f -> f.axis().id()).toList();
+        return study.about(Free.into(study.base(), free, values), parts);
+    }
+
     private double[] values(double[] position) {
         double[] values = new double[position.length];
         Arrays.setAll(values, i -> free.get(i).value(position[i]));
@@ -180,7 +185,7 @@ public final class BestChoice {
         if (known != null) {
             return known;
         }
-        double[] glance = new Block(study.about(Free.into(study.base(), free, values)), seed).glance(DRAWS);
+        double[] glance = new Block(asked(values), seed).glance(DRAWS);
         double off = Math.abs(glance[2] - study.limits().get(Limits.TURNS_WANTED));
         double worth = glance[0] - PULL * (Double.isNaN(off) ? MOST_OFF : Math.min(MOST_OFF, off + 10 * glance[1]));
         seen.put(Arrays.stream(values).boxed().toList(), worth);

@@ -34,6 +34,21 @@ public record Study(Blank base, List<Varied> varied, Limits limits, Rules rules)
         }
     }
 
+    /**
+     * The same question about a blank with other parts: they vary as is usual for them.
+     * @param parts the parts that are other ones, such as {@code staple}
+     */
+    public Study about(Blank blank, List<String> parts) {
+        List<Varied> all = new ArrayList<>(varied);
+        for (String part : parts) {
+            boolean varies = all.removeIf(v -> v.path().startsWith(part + "."));
+            if (varies) {
+                Usual.of(blank).stream().filter(v -> v.path().startsWith(part + ".")).forEach(all::add);
+            }
+        }
+        return new Study(blank, all, limits, rules);
+    }
+
     /** The same question about another blank. */
     public Study about(Blank blank) {
         return new Study(blank, varied, limits, rules);

@@ -2,10 +2,8 @@ package culm.cli.explore;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 import culm.blank.Blank;
-import culm.blank.BlankBuilder;
 import culm.cli.CommandException;
 import culm.explore.Axis;
 import culm.explore.Free;
@@ -78,29 +76,8 @@ final class Axes {
         for (String file : a.value().split(",")) {
             Blank other = question.readNamed(file).blank();
             String name = file.replaceAll(".*/", "").replaceAll("\\.reed$", "");
-            choices.add(new Axis.Choice(name, blank -> taken(a.input(), blank, other)));
+            choices.add(Axis.Choice.of(name, a.input(), other));
         }
         return new Axis.Parts(a.input(), a.input(), choices);
-    }
-
-    /** The blank with one part, and its numbers, of another. */
-    private static Blank taken(String part, Blank blank, Blank other) {
-        BlankBuilder edit = blank.edit();
-        switch (part) {
-            case "staple" -> edit.staple(other.staple());
-            case "gouge" -> edit.gouge(other.gouge()).gougeEnd(other.gougeEnd().orElse(null));
-            default -> edit.shape(other.shape()).insideWidths(other.insideWidths().orElse(null));
-        }
-        for (Map.Entry<String, Double> number : blank.numbers().entrySet()) {
-            if (number.getKey().startsWith(part + ".")) {
-                edit.clear(number.getKey());
-            }
-        }
-        other.numbers().forEach((path, value) -> {
-            if (path.startsWith(part + ".")) {
-                edit.set(path, value);
-            }
-        });
-        return edit.build();
     }
 }

@@ -29,7 +29,7 @@ final class ChooseCommand extends Exploring {
 
     @Override
     public String arguments() {
-        return "FILE INPUT=VALUES ... [--seed N] [--threads N] [--json]";
+        return "FILE INPUT=VALUES ... [--seed N] [--threads N] [--json] [--out DIR]";
     }
 
     @Override
@@ -46,12 +46,13 @@ final class ChooseCommand extends Exploring {
                   staple.length=45,46,47   what is in stock
                   shape=A.reed,B.reed      the shapes (staple=, gouge= likewise) of other designs
                 The inputs vary within their own give or take, as in culm tolerances; up to 3000 combinations are all tried.
+                --out      writes best-choice.svg into a folder
                 """ + INPUTS;
     }
 
     @Override
     public int run(List<String> words, Terminal terminal) throws CommandException {
-        Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--seed", "--threads"));
+        Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--seed", "--threads", "--out"));
         Question question = question(arguments, terminal);
         List<Free> free = Axes.free(question);
         Chosen chosen;
@@ -64,6 +65,7 @@ final class ChooseCommand extends Exploring {
         JsonObject json = Json.chosen(chosen, inputs);
         json.addProperty("file", question.file);
         terminal.out().print(arguments.has("--json") ? Json.text(json) : text(question.design.name(), free, chosen));
+        draw(arguments, Plots.chosen(chosen), terminal);
         return ExitCode.FINE;
     }
 

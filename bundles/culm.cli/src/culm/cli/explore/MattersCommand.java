@@ -38,7 +38,7 @@ final class MattersCommand extends Exploring {
     public String help() {
         return """
                 For each input: turns for 0.01 mm (or one percent) more of it, turns for its own give or take, and its share of the whole give or take.
-                --out      writes what-matters.svg into a folder
+                --out      writes what-matters.svg and per-hundredth.svg into a folder
                 """;
     }
 

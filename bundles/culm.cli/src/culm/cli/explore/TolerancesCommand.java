@@ -53,7 +53,7 @@ final class TolerancesCommand extends Exploring {
                 --only     only the inputs named vary
                 --blanks   how many, 100000 unless said otherwise; --seed: the same seed draws the same blanks, for any --threads
                 --speed    says how many closings a second were made, beside the reference path on one thread
-                --out      writes turns-left.svg and causes.svg into a folder
+                --out      writes turns-left.svg, rules.svg and causes.svg into a folder
                 """ + INPUTS;
     }
 

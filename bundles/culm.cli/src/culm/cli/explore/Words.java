@@ -92,11 +92,6 @@ final class Words {
         return Double.isNaN(value) ? "never" : Say.tenth(value);
     }
 
-    /** Ids of rules as words: sidesOpen is "sides open". */
-    static String rules(List<String> ids) {
-        return String.join(", ", ids).replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
-    }
-
     static String percent(double share) {
         return say("%.1f %%", 100 * share);
     }

@@ -104,6 +104,9 @@ class EditsTest {
         m.put("link another staple", e -> e.link("staple", new Link("harbour-row.parts", "staple-46")));
         m.put("unlink the shape", e -> e.unlink("shape"));
         m.put("setPart a staple", e -> e.setPart(EcoreUtil.copy(part("staple-46"))));
+        m.put("use another setup", e -> e.use(Studios.design("horn-3.reed"), "as the horn"));
+        m.put("keep a variant", e -> e.keep(Studios.design("horn-3.reed"), "as the horn"));
+        m.put("dropVariant that is not there", e -> e.dropVariant("nobody"));
         m.put("set the name", e -> e.set("", "name", "Trial & error"));
         m.put("set no notes", e -> e.set("", "notes", null));
         m.put("set edges", e -> e.set("shape", "edges", Edges.RADIAL));
@@ -149,7 +152,7 @@ class EditsTest {
                 unchanged.add(each.method() + " " + each.what());
             }
         }
-        assertEquals(Set.of("setFit dropped", "setFit of another design", "setLimit given back"), unchanged,
+        assertEquals(Set.of("dropVariant that is not there", "setFit dropped", "setFit of another design", "setLimit given back"), unchanged,
                 "where there is nothing to drop, or the same is set again");
     }
 
@@ -219,6 +222,26 @@ class EditsTest {
         assertEquals(How.MEASURED, design.getStaple().getLength().getHow());
         edits(design).tryValue(Inputs.STAPLE_LENGTH, 46.4).execute();
         assertEquals(How.ASSUMED, design.getStaple().getLength().getHow());
+    }
+
+    @Test
+    void aKeptVariantIsReadAgainUsedAndGivenUp() throws Exception {
+        Design design = Studios.design("trial-12.reed");
+        String before = Studios.FILES.text(design);
+        edits(design).keep(Studios.design("trial-14.reed"), "Wider, \"soft\" cane").execute();
+        edits(design).keep(Studios.design("trial-12.reed"), "Wider, \"soft\" cane").execute();
+        String kept = Studios.FILES.text(design);
+        Design again = Studios.FILES.read(kept.getBytes(java.nio.charset.StandardCharsets.UTF_8), "again", Design.class).document();
+        assertEquals(kept, Studios.FILES.text(again));
+        assertEquals(List.of("wider-soft-cane", "wider-soft-cane-2"), again.getVariants().stream().map(v -> v.getId()).toList());
+        edits(again).use(again.getVariants().get(0), "use it").execute();
+        Design wanted = Studios.design("trial-14.reed");
+        assertTrue(EcoreUtil.equals(wanted.getTie(), again.getTie()) && EcoreUtil.equals(wanted.getShape(), again.getShape()));
+        assertEquals(2, again.getVariants().size());
+        edits(again).use(again.getVariants().get(1), "as it was").execute();
+        edits(again).dropVariant("wider-soft-cane").execute();
+        edits(again).dropVariant("wider-soft-cane-2").execute();
+        assertEquals(before, Studios.FILES.text(again));
     }
 
     @Test

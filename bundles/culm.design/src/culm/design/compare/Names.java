@@ -22,6 +22,7 @@ import culm.model.ProfileData;
 import culm.model.Row;
 import culm.model.TableData;
 import culm.model.Tie;
+import culm.model.Variant;
 import culm.model.Worked;
 import culm.model.text.Numbers;
 
@@ -69,6 +70,9 @@ final class Names {
         if (keyed instanceof LogEntry entry) {
             return "blank " + (entry.getNumber() == null ? entry.getId() : entry.getNumber());
         }
+        if (keyed instanceof Variant variant) {
+            return "variant " + variant.getName();
+        }
         return keyed instanceof Part part ? word(part) + " " + (part.getName() == null ? part.getId() : part.getName()) : apart(keyed.eClass().getName());
     }
 
@@ -93,6 +97,9 @@ final class Names {
         for (EObject each = owner; each != null; each = each.eContainer()) {
             if (each instanceof Worked && each != owner) {
                 return "the blank that worked, " + inside;
+            }
+            if (each instanceof Variant variant && each != owner) {
+                return "the variant " + variant.getName() + ", " + inside;
             }
         }
         return inside;

@@ -22,9 +22,12 @@ import culm.model.ModelFactory;
 import culm.model.Part;
 import culm.model.Quantity;
 import culm.model.Row;
+import culm.model.Setup;
+import culm.model.Variant;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Link;
 import culm.model.text.Cells;
+import culm.model.text.Ids;
 
 /**
  * Makes the commands that change a design, or one part in a parts file. Inputs are named by the paths of {@link culm.blank.Inputs};
@@ -246,6 +249,30 @@ public final class Edits {
         Design design = design();
         FitData copy = fit == null ? null : EcoreUtil.copy(fit);
         return edit(fit == null ? "without the fit" : "fit to a blank that worked", () -> design.setFit(copy));
+    }
+
+    /** Uses the parts and lengths of another setup; what is the same in both stays as it stands. @param label what the change is called */
+    public Edit use(Setup wanted, String label) {
+        Setup copy = EcoreUtil.copy(wanted);
+        Design design = design();
+        return edit(label, () -> SetupEdits.put(copy, design));
+    }
+
+    /** Keeps parts and lengths as a variant of this design. @param name what it is called */
+    public Edit keep(Setup setup, String name) {
+        Design design = design();
+        Variant variant = ModelFactory.eINSTANCE.createVariant();
+        SetupEdits.put(EcoreUtil.copy(setup), variant);
+        variant.setName(name);
+        variant.setId(Ids.of(name, "variant", design.getVariants().stream().map(Variant::getId).toList()));
+        return edit("keep \"" + name + "\"", () -> design.getVariants().add(variant));
+    }
+
+    /** Gives a kept variant up. @param id its id */
+    public Edit dropVariant(String id) {
+        Design design = design();
+        String name = design.getVariants().stream().filter(v -> id.equals(v.getId())).findFirst().map(Variant::getName).orElse(id);
+        return edit("give up \"" + name + "\"", () -> design.getVariants().removeIf(v -> id.equals(v.getId())));
     }
 
     /** Sets or, when empty, gives back to the studio one of <i>my limits</i>. @param id id of the limit */

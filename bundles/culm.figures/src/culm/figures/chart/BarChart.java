@@ -63,7 +63,7 @@ public record BarChart(String caption, String unit, int digits, List<Bar> bars) 
     }
 
     private void bar(Pen p, Bar bar, Axis x, double y, double nameRoom, TextMeasure measure) {
-        p.text(cut(bar.name(), nameRoom, measure), 12 + nameRoom, y + 4.5, Anchor.END, Size.BODY, Role.INK);
+        p.text(Names.cut(bar.name(), nameRoom, measure), 12 + nameRoom, y + 4.5, Anchor.END, Size.BODY, Role.INK);
         boolean known = Double.isFinite(bar.value());
         double end = known ? x.at(bar.value()) : x.at(0);
         if (known && end != x.at(0)) {
@@ -75,13 +75,5 @@ public record BarChart(String caption, String unit, int digits, List<Bar> bars) 
 
     private String number(Bar bar) {
         return Double.isFinite(bar.value()) ? Numbers.fixed(bar.value(), digits) : "\u2013";
-    }
-
-    private static String cut(String name, double room, TextMeasure measure) {
-        String text = name;
-        while (text.length() > 1 && measure.width(text, Size.BODY, false) > room + 0.5) {
-            text = text.substring(0, text.length() - 2).stripTrailing() + "\u2026";
-        }
-        return text;
     }
 }

@@ -25,13 +25,19 @@ import culm.figures.Ticks;
  * @param values  the values
  * @param marks   values to point at, such as the 95 % band
  * @param limits  allowed stretch, shaded; null for none
+ * @param missing what is said of values that are not finite, after their share
  */
-public record Histogram(String caption, AxisLabel across, double[] values, double[] marks, Span limits) {
+public record Histogram(String caption, AxisLabel across, double[] values, double[] marks, Span limits, String missing) {
     private static final int MOST_BINS = 40;
 
     public Histogram {
         values = values.clone();
         marks = marks.clone();
+    }
+
+    /** Values that are not finite cannot be told. */
+    public Histogram(String caption, AxisLabel across, double[] values, double[] marks, Span limits) {
+        this(caption, across, values, marks, limits, "cannot be told");
     }
 
     /** Bins: their width by Freedman and Diaconis (1981), rounded up to 1, 2 or 5 times a power of ten, at most {@value #MOST_BINS} of them. */
@@ -96,7 +102,7 @@ public record Histogram(String caption, AxisLabel across, double[] values, doubl
             }
         });
         if (left > 0) {
-            pen.text(Numbers.fixed(100.0 * left / values.length, 1) + " % cannot be told", frame.plot().right(), 16, Anchor.END, Size.SMALL, Role.DOES_NOT);
+            pen.text(Numbers.fixed(100.0 * left / values.length, 1) + " % " + missing, frame.plot().right(), 16, Anchor.END, Size.SMALL, Role.DOES_NOT);
         }
         return new ChartDrawing(pen.drawing(w, h, caption, "Share of values over " + across.text()), frame.plot(), frame.x(), frame.y());
     }

@@ -98,6 +98,7 @@ public final class StudioFiles {
         if (design.getFit() != null && design.getFit().getWorked() != null) {
             relink(design.getFit().getWorked(), user.file(), from, to);
         }
+        design.getVariants().forEach(variant -> relink(variant, user.file(), from, to));
         return files.bytes(design);
     }
 

@@ -1,4 +1,4 @@
-package culm.cli.explore;
+package culm.figures.chart;
 
 import java.util.ArrayList;
 import java.util.List;

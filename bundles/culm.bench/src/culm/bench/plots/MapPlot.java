@@ -1,0 +1,85 @@
+package culm.bench.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+
+import culm.explore.TwoWayMap;
+import culm.figures.Dash;
+import culm.figures.Role;
+import culm.figures.TextMeasure;
+import culm.figures.Ticks;
+import culm.figures.chart.AxisLabel;
+import culm.figures.chart.ChartDrawing;
+import culm.figures.chart.RegionMap;
+
+/** A map of two inputs: regions with the rules that fail, and lines of turns left or of the closing. */
+public final class MapPlot {
+    private static final int LEAST_LABELLED = 150;
+    private static final int LEVELS = 5;
+    private static final Role[] ROLES = {Role.THREAD, Role.INK, Role.BRASS_EDGE, Role.BARK, Role.QUIET};
+
+    /** Of what the lines are. */
+    public enum Lines {
+        /** 0, 1 and 2 turns left. */
+        TURNS("turns left"),
+        /** Heights at which the sides close. */
+        CLOSES("sides close at");
+
+        private final String words;
+
+        Lines(String words) {
+            this.words = words;
+        }
+
+        /** In the words of the bench. */
+        public String words() {
+            return words;
+        }
+    }
+
+    private MapPlot() {
+    }
+
+    /** Draws it. */
+    public static ChartDrawing draw(TwoWayMap m, Lines lines, double width, double height, TextMeasure measure) {
+        return new RegionMap("Where it works", new AxisLabel(m.x().label(), ""), new AxisLabel(m.y().label(), ""), m.x().values(), m.y().values(), m.failed(),
+                lines == Lines.TURNS ? m.turns() : m.closes(), lines == Lines.TURNS ? turns() : heights(m), names(m)).draw(width, height, measure);
+    }
+
+    private static List<RegionMap.Level> turns() {
+        return List.of(new RegionMap.Level(0, "0 turns", Role.THREAD, Dash.SOLID), new RegionMap.Level(1, "1 turn", Role.INK, Dash.SOLID),
+                new RegionMap.Level(2, "2 turns", Role.BRASS_EDGE, Dash.SOLID));
+    }
+
+    private static List<RegionMap.Level> heights(TwoWayMap m) {
+        double[] found = java.util.Arrays.stream(m.closes()).flatMapToDouble(DoubleStream::of).filter(Double::isFinite).sorted().toArray();
+        if (found.length == 0 || found[0] == found[found.length - 1]) {
+            return List.of();
+        }
+        List<RegionMap.Level> levels = new ArrayList<>();
+        Ticks ticks = Ticks.within(found[0], found[found.length - 1], LEVELS);
+        for (double v : ticks.values()) {
+            levels.add(new RegionMap.Level(v, String.format(Locale.ROOT, "%." + ticks.digits() + "f mm", v), ROLES[levels.size() % ROLES.length],
+                    levels.size() < ROLES.length ? Dash.SOLID : Dash.DASHED));
+        }
+        return levels;
+    }
+
+    private static List<RegionMap.Name> names(TwoWayMap m) {
+        long all = (long) m.x().size() * m.y().size();
+        return m.regions().stream().filter(r -> (long) r.cells() * LEAST_LABELLED >= all)
+                .map(r -> new RegionMap.Name(words(r), r.labelX(), r.labelY(), r.failed().isEmpty())).toList();
+    }
+
+    private static String words(TwoWayMap.Region r) {
+        return r.failed().isEmpty() ? "works" : "fails: " + PlotWords.rules(r.failed());
+    }
+
+    /** What is said of the region that works: by which rules it is bounded. */
+    public static String bounds(TwoWayMap m) {
+        return m.regions().stream().filter(r -> r.failed().isEmpty()).findFirst()
+                .map(r -> r.bounds().isEmpty() ? "Works everywhere here." : "Where it works is bounded by: " + PlotWords.rules(r.bounds()) + ".").orElse("Nothing here works.");
+    }
+}
