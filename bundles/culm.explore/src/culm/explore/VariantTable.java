@@ -72,6 +72,11 @@ public final class VariantTable implements VariantSink {
         };
     }
 
+    /** Whether a row fails no rule. */
+    public boolean works(int row) {
+        return block(row).failed()[row % most] == 0;
+    }
+
     /** Ids of the rules that a row fails. */
     public List<String> failed(int row) {
         return block(row).failed(row % most, head.rules());

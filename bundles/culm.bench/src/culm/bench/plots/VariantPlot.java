@@ -33,7 +33,7 @@ public final class VariantPlot {
         List<ParallelAxes.Line> lines = new ArrayList<>();
         for (boolean works : new boolean[] {false, true}) {
             for (int i = 0; i < rows.length; i += step) {
-                if (table.failed(rows[i]).isEmpty() == works && rows[i] != chosen) {
+                if (table.works(rows[i]) == works && rows[i] != chosen) {
                     lines.add(line(table, rows[i], axes.size(), works ? Role.FITS : Role.RULE, 0.9));
                 }
             }

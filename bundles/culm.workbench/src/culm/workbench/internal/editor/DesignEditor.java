@@ -21,6 +21,7 @@ import culm.design.DesignedBlank;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
+import culm.workbench.internal.explore.ExplorePage;
 import culm.workbench.internal.export.ExportDialog;
 import culm.workbench.internal.export.FigureClipboard;
 import culm.workbench.internal.export.FigurePrinter;
@@ -44,7 +45,9 @@ public final class DesignEditor extends EditorPart {
         /** More graphs. */
         GRAPHS("Graphs"),
         /** What changes against a blank that works. */
-        CHANGES("What changes if");
+        CHANGES("What changes if"),
+        /** Variants, what matters, how many will work, the best choice. */
+        EXPLORE("Explore");
 
         private final String words;
 
@@ -179,6 +182,11 @@ public final class DesignEditor extends EditorPart {
     /** {@return the page of what changes if} */
     public ChangesPage changes() {
         return body.changes();
+    }
+
+    /** {@return the page of exploring} */
+    public ExplorePage explore() {
+        return body.explore();
     }
 
     /** {@return the height the drawings point at} */

@@ -17,6 +17,7 @@ import culm.figures.Role;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
+import culm.workbench.internal.explore.ExplorePage;
 import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.sharing.GuardBars;
@@ -33,6 +34,7 @@ final class EditorBody {
     private final ReedPage reed;
     private final GraphsPage graphs;
     private final ChangesPage changes;
+    private final ExplorePage explore;
     private DesignEditor.Page page = DesignEditor.Page.REED;
     private Shown drawn;
     private DesignEditor.Page drawnOn;
@@ -62,6 +64,7 @@ final class EditorBody {
         reed = new ReedPage(stack, workshop, session, pointer, refused);
         graphs = new GraphsPage(stack, workshop.look(), pointer);
         changes = new ChangesPage(stack, workshop, session, refused);
+        explore = new ExplorePage(stack, workshop, session, refused);
         show(page);
     }
 
@@ -72,6 +75,7 @@ final class EditorBody {
             case REED -> reed;
             case GRAPHS -> graphs;
             case CHANGES -> changes;
+            case EXPLORE -> explore;
         };
         stack.layout();
         header.chosen(now);
@@ -88,7 +92,7 @@ final class EditorBody {
     /** Only what can be seen is drawn. */
     private void showShown() {
         Shown now = session.shown();
-        if (now == drawn && page == drawnOn && page != DesignEditor.Page.CHANGES) {
+        if (now == drawn && page == drawnOn && page != DesignEditor.Page.CHANGES && page != DesignEditor.Page.EXPLORE) {
             return;
         }
         drawn = now;
@@ -97,6 +101,7 @@ final class EditorBody {
             case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
             case GRAPHS -> graphs.show(now);
             case CHANGES -> changes.show();
+            case EXPLORE -> explore.show();
         }
     }
 
@@ -124,6 +129,10 @@ final class EditorBody {
         return changes;
     }
 
+    ExplorePage explore() {
+        return explore;
+    }
+
     DesignEditor.Page page() {
         return page;
     }
@@ -134,6 +143,7 @@ final class EditorBody {
         List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), graphs.along(), graphs.gouge()));
         reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
         graphs.show(session.shown());
+        all.addAll(page == DesignEditor.Page.EXPLORE ? 0 : all.size(), explore.figures());
         if (focused instanceof Figure figure && all.remove(figure)) {
             all.add(0, figure);
         } else if (page == DesignEditor.Page.GRAPHS) {

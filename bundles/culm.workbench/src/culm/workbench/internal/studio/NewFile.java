@@ -30,6 +30,20 @@ public record NewFile(Workshop workshop, StudioFiles files, Path file) {
     }
 
     /**
+     * A design's file in the folder of another one, so that links lead to the same parts.
+     *
+     * @param workshop what the window works with
+     * @param studio the studio
+     * @param other the other design's file
+     * @param name the design's name
+     * @return the file, not there yet
+     */
+    public static NewFile beside(Workshop workshop, Studio studio, Path other, String name) {
+        StudioFiles files = new StudioFiles(other.getParent(), workshop.files());
+        return new NewFile(workshop, files, files.free(name, FileKind.DESIGN));
+    }
+
+    /**
      * Writes it.
      *
      * @param document what it holds

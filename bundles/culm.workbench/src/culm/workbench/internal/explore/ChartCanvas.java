@@ -1,0 +1,136 @@
+package culm.workbench.internal.explore;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+import culm.figures.Drawing;
+import culm.figures.Role;
+import culm.figures.TextMeasure;
+import culm.figures.chart.ChartDrawing;
+import culm.figures.font.ShippedFont;
+import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
+
+/** A chart on the screen. It is copied, written and printed as other drawings of the editor are. */
+final class ChartCanvas extends Canvas implements Figure {
+    private static final double WIDE = 640;
+    private static final double HIGH = 420;
+    private final Look look;
+    private final String title;
+    private final Backing backing;
+    private Optional<Content> content = Optional.empty();
+    private Optional<Drawing> drawn = Optional.empty();
+    private Optional<ChartDrawing> chart = Optional.empty();
+    private BiConsumer<Double, Double> pick = (x, y) -> {
+    };
+
+    /** What is drawn. */
+    interface Content {
+        /** Draws it into a size. */
+        Drawing draw(double width, double height, TextMeasure measure);
+
+        /** The same with its axes, if it has any to point at. */
+        default Optional<ChartDrawing> chart(double width, double height, TextMeasure measure) {
+            return Optional.empty();
+        }
+
+        /** Its numbers. */
+        Table table();
+    }
+
+    ChartCanvas(Composite parent, Look look, String title) {
+        super(parent, SWT.DOUBLE_BUFFERED);
+        this.look = look;
+        this.title = title;
+        look.dress(this, Role.PAPER, Role.INK);
+        backing = new Backing(this, this::paintAll);
+        look.onChange(this, this::anew);
+        addListener(SWT.Paint, e -> backing.paint(e.gc));
+        addListener(SWT.Resize, e -> anew());
+        addListener(SWT.MouseDown, e -> {
+            setFocus();
+            point(e.x, e.y);
+        });
+        addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+        addListener(SWT.KeyDown, e -> {
+            // takes the focus by Tab, so that a drawing can be copied without a mouse
+        });
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = onScreen().map(Drawing::description).orElse(title);
+            }
+        });
+    }
+
+    /** Shows something; empty shows nothing. */
+    void show(Optional<Content> now) {
+        content = now;
+        anew();
+    }
+
+    /** Called with the values of the place where the chart is clicked. */
+    void onPick(BiConsumer<Double, Double> todo) {
+        pick = todo;
+    }
+
+    private void anew() {
+        drawn = Optional.empty();
+        chart = Optional.empty();
+        backing.forget();
+        redraw();
+    }
+
+    private void point(int x, int y) {
+        onScreen();
+        chart.filter(c -> x >= c.plot().x() && x <= c.plot().right() && y >= c.plot().y() && y <= c.plot().bottom())
+                .ifPresent(c -> pick.accept(c.x().value(x), c.y().value(y)));
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public Optional<Drawing> onScreen() {
+        Rectangle area = getClientArea();
+        if (drawn.isEmpty() && content.isPresent() && area.width > 0 && area.height > 0) {
+            chart = content.get().chart(area.width, area.height, look.measure());
+            drawn = Optional.of(chart.map(ChartDrawing::drawing).orElseGet(() -> content.get().draw(area.width, area.height, look.measure())));
+        }
+        return drawn;
+    }
+
+    @Override
+    public Optional<Drawing> onPaper(double enlargement) {
+        return content.map(c -> c.draw(WIDE, HIGH, ShippedFont.load()));
+    }
+
+    @Override
+    public Table table() {
+        return content.map(Content::table).orElse(new Table(List.of(), List.of()));
+    }
+
+    @Override
+    public Point computeSize(int wHint, int hHint, boolean changed) {
+        return new Point(wHint == SWT.DEFAULT ? 400 : wHint, hHint == SWT.DEFAULT ? 240 : hHint);
+    }
+
+    private void paintAll(GC gc) {
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(getClientArea());
+        onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
+    }
+}

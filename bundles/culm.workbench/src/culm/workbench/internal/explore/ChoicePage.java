@@ -1,0 +1,207 @@
+package culm.workbench.internal.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+import culm.bench.plots.ChoicePlot;
+import culm.bench.plots.PlotWords;
+import culm.blank.Inputs;
+import culm.design.DesignedBlank;
+import culm.explore.Axis;
+import culm.explore.BestChoice;
+import culm.explore.Chosen;
+import culm.explore.Free;
+import culm.explore.Study;
+import culm.explore.Usual;
+import culm.explore.Varied;
+import culm.figures.Drawing;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.figures.TextMeasure;
+import culm.model.problem.FileProblemException;
+import culm.model.studio.Link;
+import culm.model.text.Numbers;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.graphs.Figure;
+
+/** The best choice: which values of what is free make the most blanks work, what that gains, and how sure it is. */
+final class ChoicePage extends Composite {
+    private static final long SEED = 1;
+    private static final double ROUND = 1e4;
+    private final Workshop workshop;
+    private final DesignSession session;
+    private final Consumer<FileProblemException> refused;
+    private final AxisList list;
+    private final RunBar bar;
+    private final Label sentence;
+    private final Label sure;
+    private final ChartCanvas chart;
+    private final PickActions actions;
+    private Optional<Found> found = Optional.empty();
+
+    /** What was found, of what. */
+    private record Found(Study study, List<Axis> axes, Map<String, List<Link>> links, Chosen chosen) {
+        String words() {
+            List<String> all = new ArrayList<>();
+            for (int i = 0; i < axes.size(); i++) {
+                all.add(axes.get(i) instanceof Axis.Parts ? chosen.texts().get(i)
+                        : axes.get(i).label() + " " + Numbers.format(Math.rint(chosen.values().get(i) * ROUND) / ROUND));
+            }
+            return String.join(", ", all);
+        }
+
+        Picked picked() {
+            Map<String, Link> parts = new TreeMap<>();
+            Map<String, Double> numbers = new TreeMap<>();
+            for (int i = 0; i < axes.size(); i++) {
+                String id = axes.get(i).id();
+                if (axes.get(i) instanceof Axis.Parts) {
+                    parts.put(id, links.get(id).get(chosen.values().get(i).intValue()));
+                } else {
+                    numbers.put(id, chosen.values().get(i));
+                }
+            }
+            return new Picked(parts, numbers, words());
+        }
+    }
+
+    ChoicePage(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        this.session = session;
+        this.refused = refused;
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 12;
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 6;
+        setLayout(layout);
+        label("Free to choose, with the steps that are to be had:", Size.BODY, Role.QUIET);
+        list = new AxisList(this, workshop, new StudioParts(workshop, session), () -> layout(true, true));
+        list.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        bar = new RunBar(this, workshop.look());
+        bar.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        bar.onRun(this::run);
+        sentence = label("Searches for the values that make the most blanks pass every rule, all inputs within their own give or take.", Size.HEADING, Role.INK);
+        sure = label("", Size.BODY, Role.QUIET);
+        chart = new ChartCanvas(this, workshop.look(), "Best choice");
+        chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), refused);
+        actions.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        actions.setVisible(false);
+    }
+
+    private Label label(String words, Size size, Role role) {
+        Label label = new Label(this, SWT.WRAP);
+        label.setText(words);
+        label.setFont(workshop.look().font(size, size == Size.HEADING ? SWT.BOLD : SWT.NORMAL));
+        workshop.look().dress(label, Role.PAPER, role);
+        GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        wide.widthHint = 100;
+        label.setLayoutData(wide);
+        return label;
+    }
+
+    /** Shows the design as it is now. */
+    void show() {
+        session.blank().ifPresent(b -> {
+            list.offer(b.blank());
+            if (list.rows().isEmpty()) {
+                list.add(Inputs.TIE_LENGTH);
+            }
+            if (found.isPresent() && !bar.running() && found.get().study().base() != b.blank()) {
+                bar.say("The design has changed since.", false);
+            }
+        });
+    }
+
+    /** Searches. */
+    void run() {
+        Optional<DesignedBlank> now = session.blank();
+        if (now.isEmpty()) {
+            bar.say("The design cannot be told; its findings say why.", true);
+            return;
+        }
+        try {
+            List<Axis> axes = list.axes();
+            List<Free> free = axes.stream().map(Free::among).toList();
+            Map<String, List<Link>> links = list.links();
+            List<Varied> varied = Usual.of(now.get().blank());
+            Study study = new Study(now.get().blank(), varied, now.get().limits(), workshop.rules());
+            bar.<Found>run("tried", watcher -> new Found(study, axes, links, BestChoice.search(study, free, SEED, RunJob.threads(), new Counting(watcher))),
+                    (result, ended) -> take(result), result -> said(result.chosen()));
+        } catch (IllegalArgumentException e) {
+            bar.say(e.getMessage(), true);
+        } catch (FileProblemException e) {
+            refused.accept(e);
+        }
+    }
+
+    private static String said(Chosen c) {
+        return c.partial() ? String.format(Locale.ROOT, "Stopped after %,d; the best of these.", c.tried())
+                : c.every() ? String.format(Locale.ROOT, "All %,d combinations were tried.", c.tried()) : String.format(Locale.ROOT, "The best of %,d that were tried.", c.tried());
+    }
+
+    private void take(Found now) {
+        found = Optional.of(now);
+        Chosen c = now.chosen();
+        String first = now.words();
+        sentence.setText(Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + PlotWords.percent(c.best().passed().value()) + " of the blanks pass instead of "
+                + PlotWords.percent(c.baseline().passed().value()) + ".");
+        sure.setText(String.format(Locale.ROOT, "Gain %+.1f in a hundred, with 95 %% certainty between %+.1f and %+.1f%s. Told from %,d blanks that the search has not seen; %s", 100 * c.gain(),
+                100 * c.gainLow(), 100 * c.gainHigh(), c.certain() ? "" : ": no more than chance", c.best().blanks(),
+                c.every() ? "nothing among these combinations is better but by chance." : "something a little better may exist."));
+        chart.show(Optional.of(new Content(c)));
+        actions.setVisible(true);
+        layout();
+    }
+
+    private record Content(Chosen chosen) implements ChartCanvas.Content {
+        @Override
+        public Drawing draw(double width, double height, TextMeasure measure) {
+            return ChoicePlot.draw(chosen, width, measure);
+        }
+
+        @Override
+        public Figure.Table table() {
+            return new Figure.Table(List.of("pass now", "pass then", "gain", "low", "high"),
+                    List.of(new double[] {chosen.baseline().passed().value(), chosen.best().passed().value(), chosen.gain(), chosen.gainLow(), chosen.gainHigh()}));
+        }
+    }
+
+    AxisList list() {
+        return list;
+    }
+
+    RunBar bar() {
+        return bar;
+    }
+
+    Optional<Chosen> chosen() {
+        return found.map(Found::chosen);
+    }
+
+    PickActions actions() {
+        return actions;
+    }
+
+    String sentence() {
+        return sentence.getText();
+    }
+
+    List<Figure> figures() {
+        return List.of(chart);
+    }
+}

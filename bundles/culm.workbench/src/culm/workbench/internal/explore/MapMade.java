@@ -1,0 +1,96 @@
+package culm.workbench.internal.explore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import culm.bench.plots.MapPlot;
+import culm.blank.Blank;
+import culm.explore.Axis;
+import culm.explore.Study;
+import culm.explore.TwoWayMap;
+import culm.explore.Watcher;
+import culm.figures.Drawing;
+import culm.figures.TextMeasure;
+import culm.figures.chart.ChartDrawing;
+import culm.workbench.internal.graphs.Figure;
+
+/**
+ * A map of two numbers of a design, between the ends of what is asked.
+ *
+ * @param base the design's blank
+ * @param map the map
+ * @param lines of what its lines are
+ */
+record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartCanvas.Content {
+    private static final int ACROSS = 141;
+    private static final int UP = 101;
+
+    static MapMade make(Study study, Axis.Numbers x, Axis.Numbers y, MapPlot.Lines lines, Watcher<MapMade> watcher) {
+        TwoWayMap map = TwoWayMap.of(study, spread(x, ACROSS), spread(y, UP), RunJob.threads(), new Counting(watcher));
+        return new MapMade(study.base(), map, lines);
+    }
+
+    private static Axis.Numbers spread(Axis.Numbers axis, int count) {
+        double low = java.util.Arrays.stream(axis.values()).min().orElseThrow();
+        double high = java.util.Arrays.stream(axis.values()).max().orElseThrow();
+        if (low == high) {
+            throw new IllegalArgumentException(axis.label() + " has one value only; a map needs two ends.");
+        }
+        return Axis.Numbers.spaced(axis.id(), axis.label(), low, high, count);
+    }
+
+    /** Whether it was stopped before its end: then it has no regions. */
+    boolean partial() {
+        return map.regions().isEmpty();
+    }
+
+    MapMade with(MapPlot.Lines other) {
+        return new MapMade(base, map, other);
+    }
+
+    @Override
+    public Drawing draw(double width, double height, TextMeasure measure) {
+        return MapPlot.draw(map, lines, width, height, measure).drawing();
+    }
+
+    @Override
+    public Optional<ChartDrawing> chart(double width, double height, TextMeasure measure) {
+        return Optional.of(MapPlot.draw(map, lines, width, height, measure));
+    }
+
+    @Override
+    public Figure.Table table() {
+        List<double[]> rows = new ArrayList<>();
+        for (int r = 0; r < map.y().size(); r++) {
+            for (int c = 0; c < map.x().size(); c++) {
+                rows.add(new double[] {map.x().values()[c], map.y().values()[r], map.turns()[r][c], map.closes()[r][c], Integer.bitCount(map.failed()[r][c])});
+            }
+        }
+        return new Figure.Table(List.of(map.x().label(), map.y().label(), "turns left", "sides close at mm", "rules that fail"), rows);
+    }
+
+    /** The column and row of the crossing nearest to two values. */
+    int[] nearest(double x, double y) {
+        return new int[] {nearest(map.x().values(), x), nearest(map.y().values(), y)};
+    }
+
+    private static int nearest(double[] values, double value) {
+        int best = 0;
+        for (int i = 1; i < values.length; i++) {
+            best = Math.abs(values[i] - value) < Math.abs(values[best] - value) ? i : best;
+        }
+        return best;
+    }
+
+    /** What fails at a crossing. */
+    List<String> failed(int column, int row) {
+        List<String> all = new ArrayList<>();
+        for (int i = 0; i < map.rules().size(); i++) {
+            if ((map.failed()[row][column] & 1 << i) != 0) {
+                all.add(map.rules().get(i));
+            }
+        }
+        return all;
+    }
+}

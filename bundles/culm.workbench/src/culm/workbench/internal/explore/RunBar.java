@@ -1,0 +1,152 @@
+package culm.workbench.internal.explore;
+
+import java.util.Locale;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ProgressBar;
+
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.workbench.internal.look.Look;
+
+/** Starts and stops one run at a time, and says how far it is. */
+final class RunBar extends Composite {
+    private static final int PARTS = 1000;
+    private final Look look;
+    private final Button run;
+    private final Button stop;
+    private final ProgressBar progress;
+    private final Label status;
+    private RunJob<?> job;
+    private Runnable start = () -> {
+    };
+
+    RunBar(Composite parent, Look look) {
+        super(parent, SWT.NONE);
+        this.look = look;
+        GridLayout layout = new GridLayout(4, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        setLayout(layout);
+        look.dress(this, Role.PAPER, Role.INK);
+        run = button("Run");
+        run.addListener(SWT.Selection, e -> start.run());
+        stop = button("Stop");
+        stop.setEnabled(false);
+        stop.addListener(SWT.Selection, e -> stop());
+        progress = new ProgressBar(this, SWT.SMOOTH);
+        progress.setMaximum(PARTS);
+        GridData bar = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
+        bar.widthHint = 90;
+        progress.setLayoutData(bar);
+        progress.setVisible(false);
+        status = new Label(this, SWT.NONE);
+        status.setFont(look.font(Size.BODY, SWT.NORMAL));
+        look.dress(status, Role.PAPER, Role.QUIET);
+        status.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        addListener(SWT.Dispose, e -> stop());
+    }
+
+    private Button button(String words) {
+        Button button = new Button(this, SWT.PUSH);
+        button.setText(words);
+        button.setFont(look.font(Size.BODY, SWT.NORMAL));
+        return button;
+    }
+
+    /** What the button starts. */
+    void onRun(Runnable todo) {
+        start = todo;
+    }
+
+    /** Takes what is found. */
+    interface Taker<R> {
+        /** @param result what was found; so far, unless ended */
+        void take(R result, boolean ended);
+    }
+
+    /** What is found, and how it is said when it has ended. */
+    interface Said<R> {
+        String of(R result);
+    }
+
+    /**
+     * Runs something; what ran before is stopped and no longer heard.
+     *
+     * @param what what is counted, such as blanks
+     * @param work the run
+     * @param taker takes results, on the display's thread
+     * @param said says how it ended
+     */
+    <R> void run(String what, RunJob.Work<R> work, Taker<R> taker, Said<R> said) {
+        stop();
+        say("", false);
+        progress.setSelection(0);
+        busy(true);
+        RunJob<R>[] own = newArray();
+        own[0] = new RunJob<>(what, look.display(), work, new RunJob.Listener<>() {
+            @Override
+            public void progress(long done, long all) {
+                if (job == own[0] && !isDisposed()) {
+                    progress.setSelection((int) (PARTS * done / Math.max(1, all)));
+                    say(String.format(Locale.ROOT, "%,d of %,d %s", done, all, what), false);
+                }
+            }
+
+            @Override
+            public void soFar(R result) {
+                if (job == own[0] && !isDisposed()) {
+                    taker.take(result, false);
+                }
+            }
+
+            @Override
+            public void ended(R result, String problem) {
+                if (job == own[0] && !isDisposed()) {
+                    job = null;
+                    busy(false);
+                    say(result == null ? problem : said.of(result), result == null);
+                    if (result != null) {
+                        taker.take(result, true);
+                    }
+                }
+            }
+        });
+        job = own[0];
+        job.schedule();
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <R> RunJob<R>[] newArray() {
+        return new RunJob[1];
+    }
+
+    /** {@return whether something runs} */
+    boolean running() {
+        return job != null;
+    }
+
+    private void busy(boolean now) {
+        stop.setEnabled(now);
+        progress.setVisible(now);
+    }
+
+    /** Stops; what was found so far stays. */
+    void stop() {
+        if (job != null) {
+            job.cancel();
+        }
+    }
+
+    /** Says something. @param wrong whether it is why it cannot be done */
+    void say(String sentence, boolean wrong) {
+        status.setText(sentence);
+        status.setToolTipText(sentence);
+        status.setForeground(look.colour(wrong ? Role.DOES_NOT : Role.QUIET));
+    }
+}

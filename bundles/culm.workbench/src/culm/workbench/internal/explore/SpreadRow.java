@@ -1,0 +1,122 @@
+package culm.workbench.internal.explore;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import culm.explore.Spread;
+import culm.explore.Varied;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.numbers.NumberForm;
+
+/** How one input scatters: what kind, and its numbers. Three cells of a grid. */
+final class SpreadRow {
+    /** Kinds of spread, as they stand in the list. */
+    enum Kind {
+        FIXED("fixed", ""), UNIFORM("within ±", "any value as likely: one number, or from; to"), NORMAL("normal", "its standard deviation"),
+        TRIANGULAR("triangular", "least; likeliest; most, as differences"), MEASURED("measured", "measured values; 0.58; 0.60; 0.61, pasted or typed");
+
+        private final String words;
+        private final String help;
+
+        Kind(String words, String help) {
+            this.words = words;
+            this.help = help;
+        }
+    }
+
+    private final Offer.Number number;
+    private final NumberForm form;
+    private final List<String> also;
+    private final Spread usual;
+    private final Label label;
+    private final Combo kind;
+    private final Text text;
+
+    SpreadRow(Composite parent, Workshop workshop, Offer.Number number, Optional<Varied> usual) {
+        this.number = number;
+        this.form = number.form(workshop.units().now());
+        this.also = usual.map(Varied::also).orElse(List.of());
+        this.usual = usual.map(Varied::spread).orElse(new Spread.Fixed());
+        label = new Label(parent, SWT.NONE);
+        label.setText(number.words());
+        label.setToolTipText(number.words());
+        label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(label, Role.PAPER, Role.INK);
+        GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        wide.widthHint = 120;
+        label.setLayoutData(wide);
+        kind = new Combo(parent, SWT.READ_ONLY);
+        kind.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        for (Kind each : Kind.values()) {
+            kind.add(each.words);
+        }
+        kind.setData("culm.explore", "kind " + number.id());
+        text = new Text(parent, SWT.BORDER | SWT.RIGHT);
+        text.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        GridData cell = new GridData(SWT.FILL, SWT.CENTER, false, false);
+        cell.widthHint = 62;
+        text.setLayoutData(cell);
+        text.setData("culm.explore", "spread " + number.id());
+        kind.addListener(SWT.Selection, e -> choose(Kind.values()[kind.getSelectionIndex()]));
+        reset();
+    }
+
+    /** Back to what is usual. */
+    void reset() {
+        boolean uniform = usual instanceof Spread.Uniform;
+        kind.select(uniform ? Kind.UNIFORM.ordinal() : Kind.FIXED.ordinal());
+        text.setText(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.bare(u.high()) : form.bare(u.low()) + "; " + form.bare(u.high()) : "");
+        choose(Kind.values()[kind.getSelectionIndex()]);
+    }
+
+    void choose(Kind now) {
+        kind.select(now.ordinal());
+        text.setEnabled(now != Kind.FIXED);
+        text.setToolTipText(now.help);
+    }
+
+    void type(String numbers) {
+        text.setText(numbers);
+    }
+
+    String id() {
+        return number.id();
+    }
+
+    /** {@return how it varies; empty when it does not} @throws IllegalArgumentException when what is typed is no spread */
+    Optional<Varied> varied() {
+        try {
+            Spread spread = spread(Kind.values()[kind.getSelectionIndex()], ValuesText.list(form, text.getText()));
+            return spread.moves() ? Optional.of(new Varied(number.id(), spread, also)) : Optional.empty();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(number.words() + ": " + e.getMessage(), e);
+        }
+    }
+
+    private static Spread spread(Kind kind, double[] x) {
+        return switch (kind) {
+            case FIXED -> new Spread.Fixed();
+            case UNIFORM -> x.length == 2 ? new Spread.Uniform(x[0], x[1]) : new Spread.Uniform(need(x, 1)[0]);
+            case NORMAL -> new Spread.Normal(need(x, 1)[0]);
+            case TRIANGULAR -> new Spread.Triangular(need(x, 3)[0], x[1], x[2]);
+            case MEASURED -> new Spread.Measured(x, "");
+        };
+    }
+
+    private static double[] need(double[] x, int count) {
+        if (x.length != count) {
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "it needs %s, not %d.", count == 1 ? "one number" : count + " numbers, with ; between", x.length));
+        }
+        return x;
+    }
+}

@@ -1,0 +1,190 @@
+package culm.workbench.internal.explore;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import culm.bench.plots.PlotWords;
+import culm.blank.Blank;
+import culm.blank.rules.Say;
+import culm.design.DesignedBlank;
+import culm.explore.Distribution;
+import culm.explore.Study;
+import culm.explore.ToleranceResult;
+import culm.explore.ToleranceRun;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.widgets.LinkText;
+
+/** How many of many blanks will work, each drawn within the give or take of its inputs. */
+final class TolerancesPage extends Composite {
+    private static final int SIDE = 290;
+    private static final long MOST = 100_000_000;
+    private final Workshop workshop;
+    private final DesignSession session;
+    private final SpreadList spreads;
+    private final Combo blanks;
+    private final Text seed;
+    private final RunBar bar;
+    private final Label sentence;
+    private final Label turns;
+    private final ToleranceCharts charts;
+    private Optional<ToleranceResult> result = Optional.empty();
+    private Blank ranOn;
+
+    TolerancesPage(Composite parent, Workshop workshop, DesignSession session) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        this.session = session;
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 12;
+        layout.marginHeight = 4;
+        layout.horizontalSpacing = 14;
+        setLayout(layout);
+        Composite left = column(3);
+        GridData narrow = new GridData(SWT.FILL, SWT.FILL, false, true);
+        narrow.widthHint = SIDE;
+        left.setLayoutData(narrow);
+        label(left, "each input varies");
+        LinkText reset = new LinkText(left, workshop.look(), "as is usual", Size.BODY);
+        reset.setToolTipText("Every input within its own give or take, any value as likely as any other");
+        reset.setLayoutData(new GridData(SWT.END, SWT.CENTER, true, false, 2, 1));
+        spreads = new SpreadList(left, workshop);
+        spreads.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
+        reset.onClick(spreads::reset);
+        label(left, "blanks");
+        blanks = new Combo(left, SWT.NONE);
+        blanks.setItems("10000", "100000", "1000000", "10000000");
+        blanks.select(1);
+        blanks.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        blanks.setData("culm.explore", "blanks");
+        blanks.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        label(left, "seed").setToolTipText("The same seed draws the same blanks");
+        seed = new Text(left, SWT.BORDER | SWT.RIGHT);
+        seed.setText("1");
+        seed.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        seed.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        Composite right = column(1);
+        right.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        bar = new RunBar(right, workshop.look());
+        bar.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        bar.onRun(this::run);
+        sentence = label(right, "Draws many blanks within what each input may be, and judges every one.");
+        sentence.setFont(workshop.look().font(Size.HEADING, SWT.BOLD));
+        sentence.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        workshop.look().dress(sentence, Role.PAPER, Role.INK);
+        turns = label(right, "");
+        turns.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        charts = new ToleranceCharts(right, workshop.look());
+        charts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    }
+
+    private Composite column(int columns) {
+        Composite column = new Composite(this, SWT.NONE);
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 4;
+        column.setLayout(layout);
+        workshop.look().dress(column, Role.PAPER, Role.INK);
+        return column;
+    }
+
+    private Label label(Composite parent, String words) {
+        Label label = new Label(parent, SWT.NONE);
+        label.setText(words);
+        label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(label, Role.PAPER, Role.QUIET);
+        return label;
+    }
+
+    /** Shows the design as it is now. */
+    void show() {
+        session.blank().ifPresent(b -> {
+            spreads.offer(b.blank());
+            if (result.isPresent() && !bar.running() && ranOn != b.blank()) {
+                bar.say("The design has changed since.", false);
+            }
+        });
+    }
+
+    /** Runs. */
+    void run() {
+        Optional<DesignedBlank> now = session.blank();
+        if (now.isEmpty()) {
+            bar.say("The design cannot be told; its findings say why.", true);
+            return;
+        }
+        try {
+            Study study = new Study(now.get().blank(), spreads.varied(), now.get().limits(), workshop.rules());
+            long wanted = Whole.read("Blanks", blanks.getText(), 1, MOST);
+            long first = Whole.read("The seed", seed.getText(), 0, Long.MAX_VALUE / 10);
+            ranOn = study.base();
+            charts.limits(study.limits());
+            bar.<ToleranceResult>run("blanks", watcher -> ToleranceRun.run(study, wanted, first, RunJob.threads(), watcher), this::take, TolerancesPage::ended);
+        } catch (IllegalArgumentException e) {
+            bar.say(e.getMessage(), true);
+        }
+    }
+
+    private void take(ToleranceResult now, boolean ended) {
+        result = Optional.of(now);
+        sentence.setText(now.blanks() == 0 ? "Stopped before any blank was judged."
+                : PlotWords.percent(now.passed().value()) + " of the blanks pass every rule (" + PlotWords.percent(now.passed().low()) + " to " + PlotWords.percent(now.passed().high()) + ").");
+        turns.setText(now.blanks() == 0 ? "" : turns(now));
+        charts.show(now);
+    }
+
+    private static String turns(ToleranceResult r) {
+        Distribution d = r.turns();
+        String never = r.never() == 0 ? "" : String.format(Locale.ROOT, "; %s never close", PlotWords.percent((double) r.never() / r.blanks()));
+        return "Turns left: in the middle " + turn(d, 50) + ", half of them " + turn(d, 25) + " to " + turn(d, 75) + ", nine of ten " + turn(d, 5) + " to " + turn(d, 95) + never + ".";
+    }
+
+    private static String turn(Distribution d, double percent) {
+        double value = d.percentile(percent);
+        return Double.isNaN(value) ? "never" : Say.tenth(value);
+    }
+
+    private static String ended(ToleranceResult r) {
+        return (r.partial() ? String.format(Locale.ROOT, "Stopped after %,d of %,d blanks", r.blanks(), r.wanted()) : String.format(Locale.ROOT, "%,d blanks", r.blanks()))
+                + ", seed " + r.seed() + (r.refused() == 0 ? "." : String.format(Locale.ROOT, "; %,d cannot be computed.", r.refused()));
+    }
+
+    SpreadList spreads() {
+        return spreads;
+    }
+
+    /** Draws so many blanks the next time. */
+    void blanks(String count) {
+        blanks.setText(count);
+    }
+
+    RunBar bar() {
+        return bar;
+    }
+
+    Optional<ToleranceResult> result() {
+        return result;
+    }
+
+    String sentence() {
+        return sentence.getText();
+    }
+
+    List<Figure> figures() {
+        return charts.figures();
+    }
+}

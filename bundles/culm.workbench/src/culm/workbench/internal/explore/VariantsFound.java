@@ -1,0 +1,121 @@
+package culm.workbench.internal.explore;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+import culm.blank.Blank;
+import culm.explore.Axis;
+import culm.explore.Study;
+import culm.explore.VariantBlock;
+import culm.explore.VariantHead;
+import culm.explore.VariantPlan;
+import culm.explore.VariantSink;
+import culm.explore.VariantTable;
+import culm.explore.VariantTable.Result;
+import culm.explore.Variants;
+import culm.explore.Varied;
+import culm.explore.Watcher;
+import culm.model.studio.Link;
+import culm.model.text.Numbers;
+
+/**
+ * Variants of a design, and the design itself beside them.
+ *
+ * @param base the design's blank
+ * @param table the variants
+ * @param own the design itself
+ * @param links the parts that axes of parts choose from, by kind
+ * @param planned how many there were to be
+ * @param works how many fail no rule
+ */
+record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
+    private static final double ROUND = 1e4;
+
+    /**
+     * One variant.
+     *
+     * @param values a value for each axis; for parts the choice's number, NaN for the design's own
+     * @param closes where the sides close; NaN where they do not
+     * @param turns turns left
+     * @param open how far open at the staple's top
+     * @param failed the rules that fail
+     */
+    record Line(double[] values, double closes, double turns, double open, List<String> failed) {
+        double result(Result which) {
+            return switch (which) {
+                case CLOSES_AT -> closes;
+                case TURNS_LEFT -> turns;
+                case OPEN_AT_TOP -> open;
+            };
+        }
+    }
+
+    static VariantsFound run(Study study, List<Axis> axes, VariantPlan plan, Map<String, List<Link>> links, Watcher<VariantsFound> watcher) throws IOException {
+        Line own = own(study, axes);
+        VariantTable table = new VariantTable();
+        Variants.run(study, axes, plan, RunJob.threads(), table, new Counting(watcher));
+        int works = (int) IntStream.range(0, table.rows()).filter(table::works).count();
+        return new VariantsFound(study.base(), table, own, links, table.head().rows(), works);
+    }
+
+    /** The design itself, judged in the same way. */
+    private static Line own(Study study, List<Axis> axes) throws IOException {
+        double[] values = axes.stream().mapToDouble(a -> a instanceof Axis.Numbers ? Varied.value(study.base(), a.id()) : Double.NaN).toArray();
+        Line[] line = new Line[1];
+        VariantSink sink = new VariantSink() {
+            private VariantHead head;
+
+            @Override
+            public void begin(VariantHead planned) {
+                head = planned;
+            }
+
+            @Override
+            public void rows(VariantBlock block) {
+                line[0] = new Line(values, block.closesAt()[0], block.turnsLeft()[0], block.openAtTop()[0], block.failed(0, head.rules()));
+            }
+        };
+        double tie = study.base().number(culm.blank.Inputs.TIE_LENGTH);
+        Variants.run(study, List.of(new Axis.Numbers(culm.blank.Inputs.TIE_LENGTH, "", new double[] {tie})), new VariantPlan.Grid(), 1, sink, Watcher.none());
+        return line[0];
+    }
+
+    List<Axis> axes() {
+        return table.head().axes();
+    }
+
+    Line line(int row) {
+        double[] values = new double[axes().size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = table.value(row, i);
+        }
+        return new Line(values, table.result(row, Result.CLOSES_AT), table.result(row, Result.TURNS_LEFT), table.result(row, Result.OPEN_AT_TOP), table.failed(row));
+    }
+
+    /** What a row is, to be made a design. */
+    Picked picked(double[] values) {
+        Map<String, Link> parts = new TreeMap<>();
+        Map<String, Double> numbers = new TreeMap<>();
+        List<String> words = new ArrayList<>();
+        Blank with = base;
+        for (int i = 0; i < values.length; i++) {
+            if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
+                parts.put(axis.id(), links.get(axis.id()).get((int) values[i]));
+                with = axis.choices().get((int) values[i]).into().apply(with);
+                words.add(axis.text((int) values[i]));
+            }
+        }
+        for (int i = 0; i < values.length; i++) {
+            Axis axis = axes().get(i);
+            if (axis instanceof Axis.Numbers && !Double.isNaN(values[i]) && values[i] != Varied.value(with, axis.id())) {
+                numbers.put(axis.id(), values[i]);
+                words.add(axis.label() + " " + Numbers.format(Math.rint(values[i] * ROUND) / ROUND));
+            }
+        }
+        return new Picked(parts, numbers, words.isEmpty() ? "as it is" : String.join(", ", words));
+    }
+}

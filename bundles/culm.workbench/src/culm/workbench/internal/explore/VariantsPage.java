@@ -1,0 +1,312 @@
+package culm.workbench.internal.explore;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+
+import culm.bench.plots.MapPlot;
+import culm.blank.Inputs;
+import culm.design.DesignedBlank;
+import culm.explore.Axis;
+import culm.explore.Study;
+import culm.explore.VariantPlan;
+import culm.explore.VariantTable;
+import culm.explore.Varied;
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.model.problem.FileProblemException;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.editor.Recompute;
+import culm.workbench.internal.graphs.Figure;
+
+/** What if: variants of a design as a table, as a map of two numbers, as lines through parallel axes. */
+final class VariantsPage extends Composite {
+    /** How they are looked at. */
+    enum Sight {
+        TABLE, MAP, PARALLEL
+    }
+
+    private final Workshop workshop;
+    private final DesignSession session;
+    private final Consumer<FileProblemException> refused;
+    private final AxisList list;
+    private final PlanBar plan;
+    private final RunBar bar;
+    private final Choice sights;
+    private final SightBar sightBar;
+    private final Composite stack;
+    private final RowsCanvas table;
+    private final ChartCanvas map;
+    private final ChartCanvas parallel;
+    private final PickActions actions;
+    private final KeptBar kept;
+    private final Recompute<Ordered> ordering;
+    private Optional<VariantsFound> found = Optional.empty();
+    private Optional<MapMade> made = Optional.empty();
+    private RowOrder order = RowOrder.ALL;
+    private int[] crossing;
+
+    private record Ordered(VariantsFound of, int[] rows, RowOrder how) {
+    }
+
+    VariantsPage(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        this.session = session;
+        this.refused = refused;
+        this.ordering = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::ordered);
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 12;
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 4;
+        setLayout(layout);
+        list = new AxisList(this, workshop, new StudioParts(workshop, session), () -> layout(true, true));
+        wide(list);
+        plan = new PlanBar(this, workshop.look());
+        wide(plan);
+        bar = plan.bar();
+        bar.onRun(this::run);
+        Composite line = row(2);
+        sights = new Choice(line, workshop.look(), Size.BODY, List.of("Table", "Map", "Parallel axes"), i -> look(Sight.values()[i]));
+        sightBar = new SightBar(line, workshop.look(), this::reorder, this::relined);
+        sightBar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        stack = new Composite(this, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        workshop.look().dress(stack, Role.PAPER, Role.INK);
+        table = new RowsCanvas(stack, workshop);
+        table.onSort(this::sort);
+        table.onSelect(this::redrawn);
+        map = new ChartCanvas(stack, workshop.look(), "Map of two numbers");
+        map.onPick(this::cross);
+        parallel = new ChartCanvas(stack, workshop.look(), "Variants on parallel axes");
+        actions = new PickActions(this, workshop, session, this::picked, refused);
+        actions.link("pin as the baseline", "Compares all others with the chosen row", this::pin);
+        actions.link("pin this design", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
+        actions.link("write as CSV…", "Writes every variant into a file, however many there are", this::write);
+        wide(actions);
+        table.onOpen(actions::open);
+        kept = new KeptBar(this, workshop, session, refused);
+        wide(kept);
+        ((GridData) kept.getLayoutData()).exclude = true;
+        kept.setVisible(false);
+        Runnable end = workshop.units().onChange(table::unit);
+        addListener(SWT.Dispose, e -> end.run());
+        list.onChange(() -> sightBar.offer(list));
+        look(Sight.TABLE);
+    }
+
+    private Composite row(int columns) {
+        Composite row = new Composite(this, SWT.NONE);
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        row.setLayout(layout);
+        workshop.look().dress(row, Role.PAPER, Role.INK);
+        wide(row);
+        return row;
+    }
+
+    private static void wide(Composite control) {
+        control.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+    }
+
+    /** Shows the design as it is now. */
+    void show() {
+        session.blank().ifPresent(b -> {
+            list.offer(b.blank());
+            if (list.rows().isEmpty()) {
+                list.add(Inputs.TIE_LENGTH);
+                list.add(Varied.WIDTH);
+            }
+            if (!bar.running() && found.isPresent() && found.get().base() != b.blank()) {
+                bar.say("The design has changed since.", false);
+            }
+        });
+        kept.show();
+    }
+
+    /** Looks at the variants in another way. */
+    void look(Sight sight) {
+        sights.choose(sight.ordinal());
+        ((StackLayout) stack.getLayout()).topControl = switch (sight) {
+            case TABLE -> table;
+            case MAP -> map;
+            case PARALLEL -> parallel;
+        };
+        sightBar.show(sight);
+        stack.layout();
+        redrawn();
+        if (sight == Sight.MAP && made.isEmpty() && found.isPresent()) {
+            run();
+        }
+    }
+
+    private Sight sight() {
+        return Sight.values()[sights.chosen()];
+    }
+
+    /** Runs what is asked: the variants, or the map while that is looked at. */
+    void run() {
+        Optional<DesignedBlank> now = session.blank();
+        if (now.isEmpty()) {
+            bar.say("The design cannot be told; its findings say why.", true);
+            return;
+        }
+        try {
+            List<Axis> axes = list.axes();
+            Study study = new Study(now.get().blank(), List.of(), now.get().limits(), workshop.rules());
+            if (sight() == Sight.MAP) {
+                map(study, axes);
+            } else {
+                variants(study, axes);
+            }
+        } catch (IllegalArgumentException e) {
+            bar.say(e.getMessage(), true);
+        } catch (FileProblemException e) {
+            refused.accept(e);
+        }
+    }
+
+    private void variants(Study study, List<Axis> axes) {
+        VariantPlan chosen = plan.plan();
+        if (chosen.rows(axes) > VariantTable.MOST_ROWS) {
+            bar.say(String.format(java.util.Locale.ROOT, "%,d variants are more than a table takes; write them as CSV.", chosen.rows(axes)), true);
+            return;
+        }
+        var links = list.links();
+        bar.<VariantsFound>run("variants", watcher -> VariantsFound.run(study, axes, chosen, links, watcher), (result, ended) -> take(result), VariantsPage::said);
+    }
+
+    private void map(Study study, List<Axis> axes) {
+        Axis.Numbers[] two = sightBar.two(axes);
+        MapPlot.Lines lines = sightBar.lines();
+        bar.<MapMade>run("crossings", watcher -> MapMade.make(study, two[0], two[1], lines, watcher), (result, ended) -> {
+            made = Optional.of(result);
+            crossing = null;
+            map.show(Optional.of(result));
+        }, result -> result.partial() ? "Stopped; the regions are not known." : MapPlot.bounds(result.map()));
+    }
+
+    private static String said(VariantsFound f) {
+        String works = String.format(java.util.Locale.ROOT, "%,d of %,d work", f.works(), f.table().rows());
+        return f.table().rows() < f.planned() ? String.format(java.util.Locale.ROOT, "Stopped after %,d of %,d; %s.", f.table().rows(), f.planned(), works) : works + ".";
+    }
+
+    private void take(VariantsFound result) {
+        found = Optional.of(result);
+        made = Optional.empty();
+        map.show(Optional.empty());
+        order = RowOrder.ALL;
+        table.show(result);
+        sightBar.offer(result.table().head());
+        reorder();
+    }
+
+    private void sort(RowOrder wanted) {
+        order = wanted;
+        reorder();
+    }
+
+    private void reorder() {
+        found.ifPresent(f -> {
+            RowOrder now = sightBar.filter(order);
+            ordering.ask(() -> new Ordered(f, now.of(f.table()), now));
+        });
+    }
+
+    private void ordered(Ordered now) {
+        if (!isDisposed() && found.isPresent() && found.get() == now.of()) {
+            table.rows(now.rows(), now.how());
+            redrawn();
+        }
+    }
+
+    private void redrawn() {
+        parallel.show(found.filter(f -> sight() == Sight.PARALLEL).map(f -> new ParallelContent(f, table.rows(), table.chosen())));
+    }
+
+    private void relined() {
+        made = made.map(m -> m.with(sightBar.lines()));
+        made.ifPresent(m -> map.show(Optional.of(m)));
+    }
+
+    private void cross(double x, double y) {
+        made.ifPresent(m -> {
+            crossing = m.nearest(x, y);
+            bar.say(sightBar.said(m, crossing), false);
+        });
+    }
+
+    private void pin() {
+        if (found.isPresent() && table.chosen() >= 0) {
+            table.pin(found.get().line(table.chosen()), "variant " + (table.chosen() + 1));
+        }
+    }
+
+    private Optional<Picked> picked() {
+        if (sight() == Sight.MAP) {
+            return crossing == null ? Optional.empty() : made.map(m -> new Picked(java.util.Map.of(), java.util.Map.of(m.map().x().id(), m.map().x().values()[crossing[0]],
+                    m.map().y().id(), m.map().y().values()[crossing[1]]), sightBar.words(m, crossing)));
+        }
+        return table.chosen() < 0 ? Optional.empty() : found.map(f -> f.picked(f.line(table.chosen()).values()));
+    }
+
+    private void write() {
+        session.blank().ifPresent(b -> {
+            try {
+                CsvRun.ask(getShell(), bar, new Study(b.blank(), List.of(), b.limits(), workshop.rules()), list.axes(), plan.plan(), b.name());
+            } catch (IllegalArgumentException e) {
+                bar.say(e.getMessage(), true);
+            } catch (FileProblemException e) {
+                refused.accept(e);
+            }
+        });
+    }
+
+    AxisList list() {
+        return list;
+    }
+
+    PlanBar plan() {
+        return plan;
+    }
+
+    RunBar bar() {
+        return bar;
+    }
+
+    RowsCanvas table() {
+        return table;
+    }
+
+    PickActions actions() {
+        return actions;
+    }
+
+    KeptBar kept() {
+        return kept;
+    }
+
+    SightBar sightBar() {
+        return sightBar;
+    }
+
+    /** {@return whether something is still to come} */
+    boolean pending() {
+        return bar.running() || ordering.pending() || kept.pending();
+    }
+
+    /** {@return its drawings} */
+    List<Figure> figures() {
+        return sight() == Sight.MAP ? List.of(map, parallel) : List.of(parallel, map);
+    }
+}
