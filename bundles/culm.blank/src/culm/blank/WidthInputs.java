@@ -68,7 +68,7 @@ public final class WidthInputs {
     private static boolean widensEvenly(Blank blank, List<String> paths) {
         Blank wider = blank;
         for (String path : paths) {
-            wider = wider.with(path, blank.number(path) + ADDED);
+            wider = wider.with(path, blank.value(path).orElseThrow() + ADDED);
         }
         try {
             ShapeWidth now = blank.parts().width();

@@ -16,12 +16,15 @@ public final class MattersPlots {
     /** Most bars. */
     public static final int BARS = 18;
 
+    private static final double LEAST = 0.005;
+    private static final double NAMED = 0.62;
+
     private MattersPlots() {
     }
 
-    /** The effects that are drawn, the largest first. */
+    /** The effects that are drawn, the largest first: those of at least half a hundredth of a turn. */
     public static List<Effect> drawn(Sensitivities s) {
-        return s.effects().stream().filter(e -> e.perTolerance() != 0).limit(BARS).toList();
+        return s.effects().stream().filter(e -> Math.abs(e.perTolerance()) >= LEAST).limit(BARS).toList();
     }
 
     /** Turns for each input's own give or take, without sign. */
@@ -31,12 +34,18 @@ public final class MattersPlots {
 
     /** Turns for 0.01 mm (or one percent) more, with sign, in the same order. */
     public static ChartDrawing perHundredth(Sensitivities s, double width, TextMeasure measure) {
-        return bars("Turns for 0.01 mm or 1 % more", s, Effect::perHundredth, 2).draw(width, measure);
+        return hundredths(s).draw(width, measure);
     }
 
-    /** Both beside each other. */
+    /** Both beside each other; the names stand once. */
     public static Drawing both(Sensitivities s, double width, TextMeasure measure) {
-        return Sheets.beside("What matters", List.of(perTolerance(s, width / 2, measure).drawing(), perHundredth(s, width / 2, measure).drawing()));
+        BarChart right = hundredths(s);
+        BarChart nameless = new BarChart(right.caption(), right.unit(), right.digits(), right.bars().stream().map(b -> new BarChart.Bar("", b.value(), b.role())).toList());
+        return Sheets.beside("What matters", List.of(perTolerance(s, width * NAMED, measure).drawing(), nameless.draw(width * (1 - NAMED), measure).drawing()));
+    }
+
+    private static BarChart hundredths(Sensitivities s) {
+        return bars("Turns for 0.01 mm or 1 % more", s, Effect::perHundredth, 3);
     }
 
     private static BarChart bars(String caption, Sensitivities s, ToDoubleFunction<Effect> value, int digits) {

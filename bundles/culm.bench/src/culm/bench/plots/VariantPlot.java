@@ -14,7 +14,7 @@ import culm.figures.chart.ParallelAxes;
 /** Variants as lines through parallel axes: what varies, and turns left at the right. Those that work lie on top. */
 public final class VariantPlot {
     /** Most lines; of more rows, evenly taken ones are drawn. */
-    public static final int MOST_LINES = 1500;
+    public static final int MOST_LINES = 600;
 
     private VariantPlot() {
     }
@@ -34,7 +34,7 @@ public final class VariantPlot {
         for (boolean works : new boolean[] {false, true}) {
             for (int i = 0; i < rows.length; i += step) {
                 if (table.works(rows[i]) == works && rows[i] != chosen) {
-                    lines.add(line(table, rows[i], axes.size(), works ? Role.FITS : Role.RULE, 0.9));
+                    lines.add(line(table, rows[i], axes.size(), works ? Role.FITS : Role.RULE, works ? 1 : 0.7));
                 }
             }
         }

@@ -35,11 +35,16 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
 
     /** Draws it. @param width at least 160; @param height at least 120, drawing units */
     public ChartDrawing draw(double width, double height, TextMeasure measure) {
+        return draw(width, height, measure, ROOM);
+    }
+
+    /** The same. @param room by what part of its length a range is widened at each end */
+    ChartDrawing draw(double width, double height, TextMeasure measure, double room) {
         double w = Math.max(160, width);
         double h = Math.max(120, height);
         Legend legend = new Legend(series.size() > 1 ? series : List.of(), w, measure);
-        double[] xs = range(0, false);
-        double[] ys = range(1, fromZero);
+        double[] xs = range(0, false, room);
+        double[] ys = range(1, fromZero, room);
         Frame frame = new Frame(w, h, xs[0], xs[1], ys[0], ys[1], legend.height(), measure);
         Pen pen = new Pen();
         for (Span span : spans) {
@@ -89,7 +94,7 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
         p.shape(signs.path(), Marks.style(s));
     }
 
-    private double[] range(int axis, boolean zero) {
+    private double[] range(int axis, boolean zero, double part) {
         List<Double> values = new ArrayList<>();
         series.forEach(s -> s.points().stream().filter(Chart::finite).forEach(p -> values.add(p[axis])));
         if (zero) {
@@ -97,7 +102,7 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
         }
         double low = values.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double high = values.stream().mapToDouble(Double::doubleValue).max().orElse(1);
-        double room = (high - low) * ROOM;
+        double room = (high - low) * part;
         return new double[] {zero && low == 0 ? 0 : low - room, zero && high == 0 ? 0 : high + room};
     }
 

@@ -51,7 +51,7 @@ public record IntervalChart(String caption, List<Row> rows) {
     public Drawing draw(double width, double row, TextMeasure measure) {
         double w = Math.max(LEAST, width);
         double texts = rows.stream().mapToDouble(r -> measure.width(r.words(), Size.SMALL, false)).max().orElse(0);
-        double names = Math.min(Math.max(0.3 * w, w - texts - 170), rows.stream().mapToDouble(r -> measure.width(r.name(), Size.BODY, false)).max().orElse(0));
+        double names = Math.min(Math.max(0.3 * w, w - texts - 150), rows.stream().mapToDouble(r -> measure.width(r.name(), Size.BODY, false)).max().orElse(0));
         Axis x = new Axis(0, 1, 12 + names + 14, w - 12 - texts - 14);
         double bottom = TOP + row * rows.size();
         Pen pen = new Pen();

@@ -27,6 +27,7 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
     private static final double TOP = 62;
     private static final double BOTTOM = 18;
     private static final double TICK_ROOM = 30;
+    private static final double HALO = 0.75;
 
     /**
      * One axis.
@@ -113,15 +114,16 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
         p.text(Names.cut(axis.label(), room * 1.9 - 8, measure), x, number % 2 == 0 ? TOP - 28 : TOP - 13, Anchor.MIDDLE, Size.BODY, Role.INK);
         if (axis.names().isEmpty()) {
             Ticks ticks = Ticks.within(up.from(), up.to(), Math.max(1, (up.start() - up.end()) / TICK_ROOM));
-            ticks.values().forEach(v -> tick(p, x, up.at(v), Numbers.fixed(v, ticks.digits())));
+            ticks.values().forEach(v -> tick(p, measure, x, up.at(v), Numbers.fixed(v, ticks.digits())));
         } else {
             for (int i = 0; i < axis.names().size(); i++) {
-                tick(p, x, up.at(i), Names.cut(axis.names().get(i), (room / 2 - 10) * 13 / 11, measure));
+                tick(p, measure, x, up.at(i), Names.cut(axis.names().get(i), (room / 2 - 10) * 13 / 11, measure));
             }
         }
     }
 
-    private static void tick(Pen p, double x, double y, String words) {
+    private static void tick(Pen p, TextMeasure measure, double x, double y, String words) {
+        p.shape(Path.box(new culm.figures.Box(x + 4, y - 7, measure.width(words, Size.SMALL, false) + 4, 14)), Style.tint(Role.PAPER, HALO));
         p.line(x - 3, y, x + 3, y, Role.INK, Style.THIN);
         p.text(words, x + 6, y + 4, Anchor.START, Size.SMALL, Role.QUIET);
     }

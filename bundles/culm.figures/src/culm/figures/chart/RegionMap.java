@@ -30,6 +30,7 @@ import culm.figures.TextMeasure;
  * @param names   names of regions
  */
 public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[] x, double[] y, int[][] marks, double[][] values, List<Level> levels, List<Name> names) {
+    private static final double HALO = 0.75;
     private static final double FINE = 0.25;
     private static final double LEAST = 0.08;
     private static final double EACH = 0.07;
@@ -53,7 +54,7 @@ public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[]
         List<Series> lines = new ArrayList<>();
         levels.forEach(l -> lines.add(new Series(l.name(), Contour.at(l.value(), x, y, values), true, Series.Marker.NONE, l.role(), l.dash())));
         lines.add(Series.points("", List.of(new double[] {x[0], y[0]}, new double[] {x[x.length - 1], y[y.length - 1]}), Series.Marker.NONE, Role.QUIET));
-        ChartDrawing chart = new Chart(caption, across, up, lines, List.of(), false).draw(width, height, measure);
+        ChartDrawing chart = new Chart(caption, across, up, lines, List.of(), false).draw(width, height, measure, 0);
         Pen pen = new Pen();
         tints(pen, chart.x(), chart.y());
         List<Item> items = new ArrayList<>(pen.items());
@@ -79,6 +80,7 @@ public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[]
             Box box = new Box(at - half, base - line, 2 * half, line);
             if (base > chart.plot().y() + line / 2 && base < chart.plot().bottom() && taken.stream().noneMatch(box::overlaps)) {
                 taken.add(box);
+                pen.shape(Path.box(new Box(box.x() + 2, base - measure.ascent(Size.SMALL) - 1, box.width() - 4, line)), Style.tint(Role.PAPER, HALO));
                 pen.text(words, at, base, Anchor.MIDDLE, Size.SMALL, name.fine() ? Role.FITS : Role.DOES_NOT);
                 return;
             }

@@ -21,7 +21,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The things that vary, one below the other. */
-final class AxisList extends Composite {
+public final class AxisList extends Composite {
     private static final int MOST = 6;
     private final Workshop workshop;
     private final StudioParts parts;
@@ -63,7 +63,7 @@ final class AxisList extends Composite {
     }
 
     /** Adds a thing that varies. @param id a path or a kind of part */
-    AxisRow add(String id) {
+    public AxisRow add(String id) {
         AxisRow row = new AxisRow(this, workshop, parts);
         rows.add(row);
         row.offer(offers, id);
@@ -80,7 +80,8 @@ final class AxisList extends Composite {
         return offers.stream().map(Offer::id).filter(id -> !used.contains(id)).findFirst().orElse("");
     }
 
-    void drop(AxisRow row) {
+    /** It does not vary. */
+    public void drop(AxisRow row) {
         if (rows.size() > 1) {
             rows.remove(row);
             row.dispose();
@@ -91,7 +92,7 @@ final class AxisList extends Composite {
     }
 
     /** {@return the rows} */
-    List<AxisRow> rows() {
+    public List<AxisRow> rows() {
         return List.copyOf(rows);
     }
 

@@ -21,7 +21,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.widgets.LinkText;
 
 /** One thing that varies: what it is, and its values or the parts that are chosen. */
-final class AxisRow extends Composite {
+public final class AxisRow extends Composite {
     private static final int WHAT = 210;
     private static final int VALUES = 240;
     private final Workshop workshop;
@@ -31,6 +31,7 @@ final class AxisRow extends Composite {
     private final LinkText choose;
     private final TreeSet<Integer> chosen = new TreeSet<>();
     private List<Offer> offers = List.of();
+    private String begun = "";
     private List<StudioParts.Named> named = List.of();
 
     AxisRow(AxisList list, Workshop workshop, StudioParts parts) {
@@ -72,15 +73,15 @@ final class AxisRow extends Composite {
 
     /** Offers what the design has now, and keeps what is chosen where it is still there. */
     void offer(List<Offer> now, String first) {
-        String kept = offer() == null ? first : offer().id();
+        String kept = begun.isEmpty() ? first : begun;
         offers = now;
         List<String> words = now.stream().map(Offer::words).toList();
         if (!List.of(what.getItems()).equals(words)) {
             what.setItems(words.toArray(String[]::new));
         }
-        boolean fresh = what.getSelectionIndex() < 0;
+        boolean fresh = begun.isEmpty();
         what.select(Math.max(0, now.stream().map(Offer::id).toList().indexOf(kept)));
-        if (fresh) {
+        if (fresh || !offer().id().equals(begun)) {
             begin();
         }
     }
@@ -92,6 +93,7 @@ final class AxisRow extends Composite {
     }
 
     private void begin() {
+        begun = offer().id();
         boolean number = offer() instanceof Offer.Number;
         ((GridData) values.getLayoutData()).exclude = !number;
         ((GridData) choose.getLayoutData()).exclude = number;
@@ -130,7 +132,7 @@ final class AxisRow extends Composite {
     }
 
     /** Chooses a part, or leaves it out. */
-    void choose(int part, boolean with) {
+    public void choose(int part, boolean with) {
         if (with) {
             chosen.add(part);
         } else {
@@ -148,7 +150,7 @@ final class AxisRow extends Composite {
     }
 
     /** Shows values. */
-    void values(String text) {
+    public void values(String text) {
         values.setText(text);
     }
 

@@ -37,7 +37,7 @@ import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
 
 /** The best choice: which values of what is free make the most blanks work, what that gains, and how sure it is. */
-final class ChoicePage extends Composite {
+public final class ChoicePage extends Composite {
     private static final long SEED = 1;
     private static final double ROUND = 1e4;
     private final Workshop workshop;
@@ -56,7 +56,7 @@ final class ChoicePage extends Composite {
         String words() {
             List<String> all = new ArrayList<>();
             for (int i = 0; i < axes.size(); i++) {
-                all.add(axes.get(i) instanceof Axis.Parts ? chosen.texts().get(i)
+                all.add(axes.get(i) instanceof Axis.Parts p ? p.label() + " \"" + chosen.texts().get(i) + "\""
                         : axes.get(i).label() + " " + Numbers.format(Math.rint(chosen.values().get(i) * ROUND) / ROUND));
             }
             return String.join(", ", all);
@@ -98,7 +98,7 @@ final class ChoicePage extends Composite {
         sure = label("", Size.BODY, Role.QUIET);
         chart = new ChartCanvas(this, workshop.look(), "Best choice");
         chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), refused);
+        actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), () -> bar.say("Nothing was found yet.", true), refused);
         actions.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         actions.setVisible(false);
     }
@@ -128,7 +128,7 @@ final class ChoicePage extends Composite {
     }
 
     /** Searches. */
-    void run() {
+    public void run() {
         Optional<DesignedBlank> now = session.blank();
         if (now.isEmpty()) {
             bar.say("The design cannot be told; its findings say why.", true);
@@ -158,14 +158,19 @@ final class ChoicePage extends Composite {
         found = Optional.of(now);
         Chosen c = now.chosen();
         String first = now.words();
-        sentence.setText(Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + PlotWords.percent(c.best().passed().value()) + " of the blanks pass instead of "
-                + PlotWords.percent(c.baseline().passed().value()) + ".");
-        sure.setText(String.format(Locale.ROOT, "Gain %+.1f in a hundred, with 95 %% certainty between %+.1f and %+.1f%s. Told from %,d blanks that the search has not seen; %s", 100 * c.gain(),
-                100 * c.gainLow(), 100 * c.gainHigh(), c.certain() ? "" : ": no more than chance", c.best().blanks(),
-                c.every() ? "nothing among these combinations is better but by chance." : "something a little better may exist."));
+        String share = PlotWords.percent(c.best().passed().value()) + " of the blanks pass";
+        sentence.setText(!c.certain() ? "Nothing among these is surely better than the design as it is: " + PlotWords.percent(c.baseline().passed().value()) + " of the blanks pass."
+                : Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");
+        sure.setText(String.format(Locale.ROOT, "%s%s more in a hundred pass (95 %% interval %s to %s), told from %,d blanks that the search has not seen; %s", c.certain() ? "" : first + ": ",
+                points(c.gain()), points(c.gainLow()), points(c.gainHigh()), c.best().blanks(),
+                c.every() ? "nothing else among these combinations is better but by chance." : "something a little better may exist."));
         chart.show(Optional.of(new Content(c)));
         actions.setVisible(true);
         layout();
+    }
+
+    private static String points(double share) {
+        return String.format(Locale.ROOT, "%.1f", 100 * share + 0.0).replace('-', '−').replace("−0.0", "0.0");
     }
 
     private record Content(Chosen chosen) implements ChartCanvas.Content {
@@ -181,23 +186,28 @@ final class ChoicePage extends Composite {
         }
     }
 
-    AxisList list() {
+    /** {@return what varies} */
+    public AxisList list() {
         return list;
     }
 
-    RunBar bar() {
+    /** {@return the run} */
+    public RunBar bar() {
         return bar;
     }
 
-    Optional<Chosen> chosen() {
+    /** {@return what was found last} */
+    public Optional<Chosen> chosen() {
         return found.map(Found::chosen);
     }
 
-    PickActions actions() {
+    /** {@return what can be done with what was found} */
+    public PickActions actions() {
         return actions;
     }
 
-    String sentence() {
+    /** {@return what is said} */
+    public String sentence() {
         return sentence.getText();
     }
 

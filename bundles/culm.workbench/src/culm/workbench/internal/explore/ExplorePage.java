@@ -114,19 +114,23 @@ public final class ExplorePage extends Composite {
         };
     }
 
-    VariantsPage variants() {
+    /** {@return the variants} */
+    public VariantsPage variants() {
         return variants;
     }
 
-    MattersPage matters() {
+    /** {@return what matters} */
+    public MattersPage matters() {
         return matters;
     }
 
-    TolerancesPage tolerances() {
+    /** {@return how many will work} */
+    public TolerancesPage tolerances() {
         return tolerances;
     }
 
-    ChoicePage best() {
+    /** {@return the best choice} */
+    public ChoicePage best() {
         return best;
     }
 }

@@ -27,7 +27,7 @@ import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The variants that were kept in the design's file, each with its verdict. */
-final class KeptBar extends Composite {
+public final class KeptBar extends Composite {
     private static final int WIDE = 430;
     private final Workshop workshop;
     private final DesignSession session;
@@ -74,7 +74,7 @@ final class KeptBar extends Composite {
     }
 
     /** Changes the design to the chosen variant. */
-    void use() {
+    public void use() {
         chosen().ifPresent(v -> change(edits -> edits.use(v, "use \"" + v.getName() + "\"")));
     }
 
@@ -150,12 +150,12 @@ final class KeptBar extends Composite {
     }
 
     /** {@return the words of what is kept} */
-    List<String> words() {
+    public List<String> words() {
         return List.of(names.getItems());
     }
 
     /** {@return whether the words will still change} */
-    boolean pending() {
+    public boolean pending() {
         return recompute.pending();
     }
 }

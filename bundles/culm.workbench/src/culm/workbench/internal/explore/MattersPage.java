@@ -23,7 +23,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.graphs.Figure;
 
 /** Which reading moves turns left how far, and what to measure better; always of the design as it is now. */
-final class MattersPage extends Composite {
+public final class MattersPage extends Composite {
     private final Label sentence;
     private final ChartCanvas chart;
     private Optional<Assessment> shown = Optional.empty();
@@ -73,7 +73,7 @@ final class MattersPage extends Composite {
     }
 
     /** {@return what is said} */
-    String sentence() {
+    public String sentence() {
         return sentence.getText();
     }
 

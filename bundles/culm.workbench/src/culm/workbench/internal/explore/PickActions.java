@@ -24,17 +24,20 @@ import culm.workbench.internal.studio.NewFile;
 import culm.workbench.internal.widgets.LinkText;
 
 /** What can be done with something that was found: use it here, keep it as a variant, open it as a new design. */
-final class PickActions extends Composite {
+public final class PickActions extends Composite {
     private final Workshop workshop;
     private final DesignSession session;
     private final Supplier<Optional<Picked>> picked;
+    private final Runnable nothing;
     private final Consumer<FileProblemException> refused;
 
-    PickActions(Composite parent, Workshop workshop, DesignSession session, Supplier<Optional<Picked>> picked, Consumer<FileProblemException> refused) {
+    PickActions(Composite parent, Workshop workshop, DesignSession session, Supplier<Optional<Picked>> picked, Runnable nothing,
+            Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         this.workshop = workshop;
         this.session = session;
         this.picked = picked;
+        this.nothing = nothing;
         this.refused = refused;
         workshop.look().dress(this, Role.PAPER, Role.INK);
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
@@ -61,22 +64,22 @@ final class PickActions extends Composite {
     }
 
     private void act(Act act) {
-        picked.get().ifPresent(what -> {
+        picked.get().ifPresentOrElse(what -> {
             try {
                 act.with(what, what.in(workshop, session));
             } catch (FileProblemException e) {
                 refused.accept(e);
             }
-        });
+        }, nothing);
     }
 
     /** Changes the design. */
-    void use() {
+    public void use() {
         act((what, made) -> session.change(edits -> edits.use(made, what.words()), ""));
     }
 
     /** Asks for a name and keeps it as a variant. */
-    void keep() {
+    public void keep() {
         act((what, made) -> {
             Optional<String> name = ask("Keep as a variant", what.words());
             if (name.isPresent()) {
@@ -86,7 +89,7 @@ final class PickActions extends Composite {
     }
 
     /** Asks for a name and opens it as a new design. */
-    void open() {
+    public void open() {
         act((what, made) -> {
             Optional<String> name = ask("Open as a new design", session.design().getName() + ", " + what.words());
             if (name.isPresent()) {
@@ -96,7 +99,7 @@ final class PickActions extends Composite {
     }
 
     /** Writes a design into a file of its own and opens it. */
-    static void open(Workshop workshop, DesignSession session, Design made, String name) throws FileProblemException {
+    public static void open(Workshop workshop, DesignSession session, Design made, String name) throws FileProblemException {
         made.setName(name);
         made.setId(Ids.of(name, "design", java.util.List.of()));
         made.getVariants().clear();

@@ -55,7 +55,7 @@ record Picked(Map<String, Link> parts, Map<String, Double> numbers, String words
             throw new FileProblemException(new FileProblem(Kind.BAD_VALUE, shown, 0, Varied.WIDTH, "this kind of shape has no widths that could all be changed by " + added + " mm"));
         }
         for (String path : widths) {
-            edits.tryValue(path, Math.rint((blank.number(path) + added) * ROUND) / ROUND).execute();
+            edits.tryValue(path, Math.rint((blank.value(path).orElseThrow() + added) * ROUND) / ROUND).execute();
         }
     }
 }

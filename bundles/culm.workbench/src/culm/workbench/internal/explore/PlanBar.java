@@ -13,7 +13,7 @@ import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 
 /** Which combinations are tried, and the run of them. */
-final class PlanBar extends Composite {
+public final class PlanBar extends Composite {
     private static final String EACH = "every combination";
     private static final String ONE = "one at a time";
     private static final String SAMPLE = "an even sample of";
@@ -47,7 +47,7 @@ final class PlanBar extends Composite {
     }
 
     /** Chooses a plan: 0 every combination, 1 one at a time, 2 an even sample. */
-    void choose(int plan) {
+    public void choose(int plan) {
         how.select(plan);
         boolean sample = plan == 2;
         ((GridData) count.getLayoutData()).exclude = !sample;
@@ -56,7 +56,7 @@ final class PlanBar extends Composite {
     }
 
     /** How many the even sample has. */
-    void count(String text) {
+    public void count(String text) {
         count.setText(text);
     }
 

@@ -12,15 +12,18 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
+import culm.blank.rules.Severity;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.SignPainter;
 
 /** A table of variants. Only the rows that can be seen are painted, so a million of them are as quick as ten. */
-final class RowsCanvas extends Canvas {
-    private static final int LEFT = 10;
+public final class RowsCanvas extends Canvas {
+    private static final int LEFT = 24;
+    private static final int SIGN = 10;
     private static final int PAD = 6;
     private final Workshop workshop;
     private final Look look;
@@ -89,7 +92,7 @@ final class RowsCanvas extends Canvas {
     }
 
     /** Shows these rows. */
-    void rows(int[] now, RowOrder how) {
+    public void rows(int[] now, RowOrder how) {
         int row = selected >= 0 && selected < rows.length ? rows[selected] : -1;
         rows = now;
         order = how;
@@ -119,21 +122,22 @@ final class RowsCanvas extends Canvas {
     }
 
     /** {@return the row that is chosen, its number among all variants; -1 for none} */
-    int chosen() {
+    public int chosen() {
         return selected >= 0 && selected < rows.length ? rows[selected] : -1;
     }
 
     /** {@return the rows that are shown} */
-    int[] rows() {
+    public int[] rows() {
         return rows.clone();
     }
 
-    VariantsFound.Line pinned() {
+    /** {@return the row that others are compared with} */
+    public VariantsFound.Line pinned() {
         return pinned;
     }
 
     /** {@return the text of a cell as it is painted} */
-    String cell(int shown, int column) {
+    public String cell(int shown, int column) {
         return columns.text(found.get().line(rows[shown]), pinned, column);
     }
 
@@ -186,7 +190,7 @@ final class RowsCanvas extends Canvas {
     }
 
     /** Sorts by a column; once more turns it round. */
-    void sortBy(int column) {
+    public void sortBy(int column) {
         int by = columns.sortsBy(column);
         if (by >= 0) {
             boolean same = order.column().isPresent() && order.column().getAsInt() == by;
@@ -195,7 +199,7 @@ final class RowsCanvas extends Canvas {
     }
 
     /** Chooses a shown row. */
-    void choose(int shown) {
+    public void choose(int shown) {
         selected = Math.max(-1, Math.min(rows.length - 1, shown));
         var bar = getVerticalBar();
         if (selected >= 0 && selected < bar.getSelection()) {
@@ -235,6 +239,7 @@ final class RowsCanvas extends Canvas {
             return;
         }
         int line = line();
+        columns.fit(area.width - LEFT);
         heads(gc, area);
         gc.setBackground(look.colour(Role.PANEL));
         gc.fillRectangle(0, line + 1, area.width, line);
@@ -258,6 +263,9 @@ final class RowsCanvas extends Canvas {
         int shows = order.column().isPresent() ? columns.shows(order.column().getAsInt()) : -1;
         for (int c = 0; c < columns.count(); c++) {
             boolean last = c == columns.count() - 1;
+            if (!last && columns.width(c) == 0) {
+                continue;
+            }
             int room = last ? Math.max(0, area.width - x) : columns.width(c) - 14;
             gc.setForeground(look.colour(c == shows ? Role.INK : Role.QUIET));
             String words = (c == shows ? order.falling() ? "▼ " : "▲ " : "") + columns.head(c);
@@ -271,8 +279,12 @@ final class RowsCanvas extends Canvas {
         gc.setFont(look.font(Size.BODY, SWT.NORMAL));
         int x = LEFT;
         boolean own = !name.isEmpty();
+        SignPainter.paint(gc, look, line.failed().isEmpty() ? Severity.FINE : Severity.ERROR, SIGN, y + line() / 2);
         for (int c = 0; c < columns.count(); c++) {
             boolean last = c == columns.count() - 1;
+            if (!last && columns.width(c) == 0) {
+                continue;
+            }
             int room = last ? Math.max(0, area.width - x - 4) : columns.width(c) - 14;
             String text = Clip.to((last && own ? name + ": " : "") + columns.text(line, pinned, c), look.measure(), Size.BODY, room);
             boolean same = c < line.values().length && line.values()[c] == pinned.values()[c];

@@ -8,38 +8,65 @@ import culm.bench.plots.PlotWords;
 import culm.explore.Axis;
 import culm.figures.Size;
 import culm.figures.TextMeasure;
+import culm.geometry.profile.Quantity;
 import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 
 /** The columns of a table of variants: their heads, widths and texts. */
 final class RowsColumns {
-    private static final int LEAST = 66;
-    private static final int MOST_PART = 170;
+    private static final int LEAST = 58;
+    private static final int MOST_HEAD = 110;
+    private static final int MOST_PART = 130;
+    private static final int WRONG = 150;
     private static final int GAP = 14;
+    private static final int SAMPLED = 400;
     private final VariantsFound found;
     private final LengthUnit unit;
     private final List<String> heads = new ArrayList<>();
     private final List<Integer> widths = new ArrayList<>();
     private final int axes;
+    private boolean shown = true;
 
     RowsColumns(VariantsFound found, LengthUnit unit, TextMeasure measure) {
         this.found = found;
         this.unit = unit;
         this.axes = found.axes().size();
-        for (Axis axis : found.axes()) {
-            heads.add(axis.label());
-            double widest = measure.width(axis.label(), Size.SMALL, false) + 12;
-            if (axis instanceof Axis.Parts parts) {
-                widest = Math.max(widest, Math.min(MOST_PART, parts.choices().stream().mapToDouble(c -> measure.width(c.name(), Size.BODY, false)).max().orElse(0)));
-            }
-            widths.add((int) Math.max(LEAST, Math.min(MOST_PART, widest)) + GAP);
+        for (int i = 0; i < axes; i++) {
+            Axis axis = found.axes().get(i);
+            boolean parts = axis instanceof Axis.Parts;
+            String sign = parts ? "" : form(axis).sign();
+            head(sign.isEmpty() ? axis.label() : axis.label() + ", " + sign, Math.min(parts ? MOST_PART : MOST_HEAD, widest(i, measure)), measure);
         }
-        for (String head : List.of("turns left", "differs by", "sides close at", "open at the top")) {
-            heads.add(head);
-            widths.add((int) Math.max(LEAST, measure.width(head, Size.SMALL, false) + 12) + GAP);
-        }
+        head("turns left", 0, measure);
+        head("differs by", 0, measure);
+        head("closes at, " + unit.sign(), 0, measure);
+        head("open at the top, " + unit.sign(), 0, measure);
         heads.add("");
         widths.add(0);
+    }
+
+    private void head(String words, double least, TextMeasure measure) {
+        heads.add(words);
+        widths.add((int) Math.max(Math.max(LEAST, least), Math.min(MOST_HEAD, measure.width(words, Size.SMALL, false) + 14)) + GAP);
+    }
+
+    private double widest(int axis, TextMeasure measure) {
+        double widest = measure.width(value(found.axes().get(axis), found.own().values()[axis]), Size.BODY, false);
+        int step = Math.max(1, found.table().rows() / SAMPLED);
+        for (int row = 0; row < found.table().rows(); row += step) {
+            widest = Math.max(widest, measure.width(value(found.axes().get(axis), found.table().value(row, axis)), Size.BODY, false));
+        }
+        return widest + 4;
+    }
+
+    private NumberForm form(Axis axis) {
+        return found.base().inputs().stream().filter(i -> i.path().equals(axis.id())).findFirst().map(i -> NumberForm.of(i.parameter().quantity(), unit, i.tolerance().plusMinus()))
+                .orElse(new NumberForm(Quantity.LENGTH, unit, 2));
+    }
+
+    /** Leaves out what there is no room for: first how far open at the top, which the rules judge anyway. */
+    void fit(int room) {
+        shown = widths.stream().mapToInt(Integer::intValue).sum() + WRONG <= room;
     }
 
     int count() {
@@ -57,7 +84,7 @@ final class RowsColumns {
 
     /** Width in points; the last takes what is left. */
     int width(int column) {
-        return widths.get(column);
+        return column == axes + 3 && !shown ? 0 : widths.get(column);
     }
 
     /** By what a click on a head sorts; -1 for nothing. */
@@ -78,8 +105,8 @@ final class RowsColumns {
         return switch (column - axes) {
             case 0 -> turns(line.turns());
             case 1 -> line == pinned ? "" : difference(line.turns() - pinned.turns());
-            case 2 -> Double.isNaN(line.closes()) ? "never" : new NumberForm(culm.geometry.profile.Quantity.LENGTH, unit, 1).text(round(line.closes(), 1));
-            case 3 -> Double.isNaN(line.open()) ? "–" : new NumberForm(culm.geometry.profile.Quantity.LENGTH, unit, 2).text(round(line.open(), 2));
+            case 2 -> Double.isNaN(line.closes()) ? "never" : new NumberForm(Quantity.LENGTH, unit, 1).bare(round(line.closes(), 1));
+            case 3 -> Double.isNaN(line.open()) ? "–" : new NumberForm(Quantity.LENGTH, unit, 2).bare(round(line.open(), 2));
             default -> line.failed().isEmpty() ? "works" : PlotWords.rules(line.failed());
         };
     }
@@ -101,7 +128,7 @@ final class RowsColumns {
         if (axis instanceof Axis.Parts) {
             return Double.isNaN(value) ? "as it is" : axis.text((int) value);
         }
-        return found.base().inputs().stream().filter(i -> i.path().equals(axis.id())).findFirst().map(i -> NumberForm.of(i.parameter().quantity(), unit, i.tolerance().plusMinus()))
-                .orElse(new NumberForm(culm.geometry.profile.Quantity.LENGTH, unit, 2)).text(round(value, 3));
+        NumberForm form = form(axis);
+        return form.bare(round(value, form.quantity() == Quantity.LENGTH ? 2 : 4));
     }
 }

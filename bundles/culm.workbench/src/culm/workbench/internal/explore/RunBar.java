@@ -15,7 +15,7 @@ import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 
 /** Starts and stops one run at a time, and says how far it is. */
-final class RunBar extends Composite {
+public final class RunBar extends Composite {
     private static final int PARTS = 1000;
     private final Look look;
     private final Button run;
@@ -43,6 +43,7 @@ final class RunBar extends Composite {
         progress.setMaximum(PARTS);
         GridData bar = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
         bar.widthHint = 90;
+        bar.exclude = true;
         progress.setLayoutData(bar);
         progress.setVisible(false);
         status = new Label(this, SWT.NONE);
@@ -127,20 +128,27 @@ final class RunBar extends Composite {
     }
 
     /** {@return whether something runs} */
-    boolean running() {
+    public boolean running() {
         return job != null;
     }
 
     private void busy(boolean now) {
         stop.setEnabled(now);
         progress.setVisible(now);
+        ((GridData) progress.getLayoutData()).exclude = !now;
+        layout();
     }
 
     /** Stops; what was found so far stays. */
-    void stop() {
+    public void stop() {
         if (job != null) {
             job.cancel();
         }
+    }
+
+    /** {@return what is said of the run} */
+    public String said() {
+        return status.getText();
     }
 
     /** Says something. @param wrong whether it is why it cannot be done */

@@ -21,7 +21,7 @@ import culm.figures.Role;
 import culm.workbench.internal.app.Workshop;
 
 /** How every input scatters; what usually varies comes first. */
-final class SpreadList extends ScrolledComposite {
+public final class SpreadList extends ScrolledComposite {
     private final Workshop workshop;
     private final Composite grid;
     private final List<SpreadRow> rows = new ArrayList<>();
@@ -65,17 +65,17 @@ final class SpreadList extends ScrolledComposite {
                     .forEach(n -> rows.add(new SpreadRow(grid, workshop, n, Optional.ofNullable(usual.get(n.id())))));
         }
         grid.layout();
-        setMinSize(grid.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        setMinSize(0, grid.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         getVerticalBar().setIncrement(24);
     }
 
     /** Everything back to what is usual. */
-    void reset() {
+    public void reset() {
         rows.forEach(SpreadRow::reset);
     }
 
     /** The row of an input. */
-    SpreadRow row(String id) {
+    public SpreadRow row(String id) {
         return rows.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
     }
 

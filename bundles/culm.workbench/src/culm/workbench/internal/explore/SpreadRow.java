@@ -19,11 +19,19 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.numbers.NumberForm;
 
 /** How one input scatters: what kind, and its numbers. Three cells of a grid. */
-final class SpreadRow {
+public final class SpreadRow {
     /** Kinds of spread, as they stand in the list. */
-    enum Kind {
-        FIXED("fixed", ""), UNIFORM("within ±", "any value as likely: one number, or from; to"), NORMAL("normal", "its standard deviation"),
-        TRIANGULAR("triangular", "least; likeliest; most, as differences"), MEASURED("measured", "measured values; 0.58; 0.60; 0.61, pasted or typed");
+    public enum Kind {
+        /** It does not vary. */
+        FIXED("fixed", ""),
+        /** Any value as likely as any other. */
+        UNIFORM("within ±", "Any value as likely: one number, or two differences with ; between"),
+        /** A normal distribution. */
+        NORMAL("normal", "Its standard deviation"),
+        /** Most often in the middle. */
+        TRIANGULAR("triangular", "Least; likeliest; most, as differences"),
+        /** One of some measured values. */
+        MEASURED("measured", "The measured values, typed or pasted: 0.58; 0.60; 0.61");
 
         private final String words;
         private final String help;
@@ -53,7 +61,7 @@ final class SpreadRow {
         label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(label, Role.PAPER, Role.INK);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        wide.widthHint = 120;
+        wide.widthHint = 60;
         label.setLayoutData(wide);
         kind = new Combo(parent, SWT.READ_ONLY);
         kind.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
@@ -79,13 +87,15 @@ final class SpreadRow {
         choose(Kind.values()[kind.getSelectionIndex()]);
     }
 
-    void choose(Kind now) {
+    /** Chooses a kind of spread. */
+    public void choose(Kind now) {
         kind.select(now.ordinal());
         text.setEnabled(now != Kind.FIXED);
         text.setToolTipText(now.help);
     }
 
-    void type(String numbers) {
+    /** Types its numbers. */
+    public void type(String numbers) {
         text.setText(numbers);
     }
 

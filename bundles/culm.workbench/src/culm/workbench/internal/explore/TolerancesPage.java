@@ -28,8 +28,8 @@ import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.widgets.LinkText;
 
 /** How many of many blanks will work, each drawn within the give or take of its inputs. */
-final class TolerancesPage extends Composite {
-    private static final int SIDE = 290;
+public final class TolerancesPage extends Composite {
+    private static final int SIDE = 326;
     private static final long MOST = 100_000_000;
     private final Workshop workshop;
     private final DesignSession session;
@@ -85,8 +85,12 @@ final class TolerancesPage extends Composite {
         sentence.setFont(workshop.look().font(Size.HEADING, SWT.BOLD));
         sentence.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         workshop.look().dress(sentence, Role.PAPER, Role.INK);
-        turns = label(right, "");
-        turns.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        turns = new Label(right, SWT.WRAP);
+        turns.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(turns, Role.PAPER, Role.INK);
+        GridData wrapped = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        wrapped.widthHint = 100;
+        turns.setLayoutData(wrapped);
         charts = new ToleranceCharts(right, workshop.look());
         charts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     }
@@ -121,7 +125,7 @@ final class TolerancesPage extends Composite {
     }
 
     /** Runs. */
-    void run() {
+    public void run() {
         Optional<DesignedBlank> now = session.blank();
         if (now.isEmpty()) {
             bar.say("The design cannot be told; its findings say why.", true);
@@ -145,6 +149,7 @@ final class TolerancesPage extends Composite {
                 : PlotWords.percent(now.passed().value()) + " of the blanks pass every rule (" + PlotWords.percent(now.passed().low()) + " to " + PlotWords.percent(now.passed().high()) + ").");
         turns.setText(now.blanks() == 0 ? "" : turns(now));
         charts.show(now);
+        turns.getParent().layout();
     }
 
     private static String turns(ToleranceResult r) {
@@ -155,7 +160,7 @@ final class TolerancesPage extends Composite {
 
     private static String turn(Distribution d, double percent) {
         double value = d.percentile(percent);
-        return Double.isNaN(value) ? "never" : Say.tenth(value);
+        return Double.isNaN(value) ? "never" : Say.tenth(value).replace('-', '−');
     }
 
     private static String ended(ToleranceResult r) {
@@ -163,24 +168,28 @@ final class TolerancesPage extends Composite {
                 + ", seed " + r.seed() + (r.refused() == 0 ? "." : String.format(Locale.ROOT, "; %,d cannot be computed.", r.refused()));
     }
 
-    SpreadList spreads() {
+    /** {@return how every input scatters} */
+    public SpreadList spreads() {
         return spreads;
     }
 
     /** Draws so many blanks the next time. */
-    void blanks(String count) {
+    public void blanks(String count) {
         blanks.setText(count);
     }
 
-    RunBar bar() {
+    /** {@return the run} */
+    public RunBar bar() {
         return bar;
     }
 
-    Optional<ToleranceResult> result() {
+    /** {@return what was found last} */
+    public Optional<ToleranceResult> result() {
         return result;
     }
 
-    String sentence() {
+    /** {@return what is said} */
+    public String sentence() {
         return sentence.getText();
     }
 

@@ -32,7 +32,7 @@ import culm.model.text.Numbers;
  * @param planned how many there were to be
  * @param works how many fail no rule
  */
-record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
+public record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
     private static final double ROUND = 1e4;
 
     /**
@@ -44,7 +44,7 @@ record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<
      * @param open how far open at the staple's top
      * @param failed the rules that fail
      */
-    record Line(double[] values, double closes, double turns, double open, List<String> failed) {
+    public record Line(double[] values, double closes, double turns, double open, List<String> failed) {
         double result(Result which) {
             return switch (which) {
                 case CLOSES_AT -> closes;
@@ -84,11 +84,13 @@ record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<
         return line[0];
     }
 
-    List<Axis> axes() {
+    /** What differs. */
+    public List<Axis> axes() {
         return table.head().axes();
     }
 
-    Line line(int row) {
+    /** A variant by its number. */
+    public Line line(int row) {
         double[] values = new double[axes().size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = table.value(row, i);
@@ -106,7 +108,7 @@ record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<
             if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
                 parts.put(axis.id(), links.get(axis.id()).get((int) values[i]));
                 with = axis.choices().get((int) values[i]).into().apply(with);
-                words.add(axis.text((int) values[i]));
+                words.add(axis.label() + " \"" + axis.text((int) values[i]) + "\"");
             }
         }
         for (int i = 0; i < values.length; i++) {

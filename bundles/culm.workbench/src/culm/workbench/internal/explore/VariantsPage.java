@@ -27,10 +27,15 @@ import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.graphs.Figure;
 
 /** What if: variants of a design as a table, as a map of two numbers, as lines through parallel axes. */
-final class VariantsPage extends Composite {
+public final class VariantsPage extends Composite {
     /** How they are looked at. */
-    enum Sight {
-        TABLE, MAP, PARALLEL
+    public enum Sight {
+        /** Row by row. */
+        TABLE,
+        /** Two numbers, with regions. */
+        MAP,
+        /** A line for each. */
+        PARALLEL
     }
 
     private final Workshop workshop;
@@ -88,7 +93,7 @@ final class VariantsPage extends Composite {
         map = new ChartCanvas(stack, workshop.look(), "Map of two numbers");
         map.onPick(this::cross);
         parallel = new ChartCanvas(stack, workshop.look(), "Variants on parallel axes");
-        actions = new PickActions(this, workshop, session, this::picked, refused);
+        actions = new PickActions(this, workshop, session, this::picked, () -> bar.say("Choose a variant first.", true), refused);
         actions.link("pin as the baseline", "Compares all others with the chosen row", this::pin);
         actions.link("pin this design", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
         actions.link("write as CSV…", "Writes every variant into a file, however many there are", this::write);
@@ -135,7 +140,7 @@ final class VariantsPage extends Composite {
     }
 
     /** Looks at the variants in another way. */
-    void look(Sight sight) {
+    public void look(Sight sight) {
         sights.choose(sight.ordinal());
         ((StackLayout) stack.getLayout()).topControl = switch (sight) {
             case TABLE -> table;
@@ -155,7 +160,7 @@ final class VariantsPage extends Composite {
     }
 
     /** Runs what is asked: the variants, or the map while that is looked at. */
-    void run() {
+    public void run() {
         Optional<DesignedBlank> now = session.blank();
         if (now.isEmpty()) {
             bar.say("The design cannot be told; its findings say why.", true);
@@ -246,7 +251,8 @@ final class VariantsPage extends Composite {
         });
     }
 
-    private void pin() {
+    /** Compares all rows with the chosen one. */
+    public void pin() {
         if (found.isPresent() && table.chosen() >= 0) {
             table.pin(found.get().line(table.chosen()), "variant " + (table.chosen() + 1));
         }
@@ -272,27 +278,38 @@ final class VariantsPage extends Composite {
         });
     }
 
-    AxisList list() {
+    /** {@return the variants that were made last} */
+    public Optional<VariantsFound> found() {
+        return found;
+    }
+
+    /** {@return what varies} */
+    public AxisList list() {
         return list;
     }
 
-    PlanBar plan() {
+    /** {@return which combinations are tried} */
+    public PlanBar plan() {
         return plan;
     }
 
-    RunBar bar() {
+    /** {@return the run} */
+    public RunBar bar() {
         return bar;
     }
 
-    RowsCanvas table() {
+    /** {@return the table} */
+    public RowsCanvas table() {
         return table;
     }
 
-    PickActions actions() {
+    /** {@return what can be done with what was found} */
+    public PickActions actions() {
         return actions;
     }
 
-    KeptBar kept() {
+    /** {@return the variants that were kept} */
+    public KeptBar kept() {
         return kept;
     }
 
@@ -301,12 +318,12 @@ final class VariantsPage extends Composite {
     }
 
     /** {@return whether something is still to come} */
-    boolean pending() {
+    public boolean pending() {
         return bar.running() || ordering.pending() || kept.pending();
     }
 
     /** {@return its drawings} */
-    List<Figure> figures() {
+    public List<Figure> figures() {
         return sight() == Sight.MAP ? List.of(map, parallel) : List.of(parallel, map);
     }
 }

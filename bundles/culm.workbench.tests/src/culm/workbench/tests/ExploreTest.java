@@ -1,0 +1,303 @@
+package culm.workbench.tests;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import culm.blank.Inputs;
+import culm.explore.Chosen;
+import culm.explore.ToleranceResult;
+import culm.explore.Varied;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.explore.ChoicePage;
+import culm.workbench.internal.explore.ExplorePage.Question;
+import culm.workbench.internal.explore.RowsCanvas;
+import culm.workbench.internal.explore.SpreadRow;
+import culm.workbench.internal.explore.TolerancesPage;
+import culm.workbench.internal.explore.VariantsFound;
+import culm.workbench.internal.explore.VariantsPage;
+
+/** Exploring a design in the window. */
+class ExploreTest extends StudioTest {
+    private static final String FILE = "trial-12.reed";
+    private static final String LONG = "10000000";
+
+    @BeforeEach
+    void studio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent());
+    }
+
+    private DesignEditor ask(Question question) throws Exception {
+        return ask(question, FILE);
+    }
+
+    private DesignEditor ask(Question question, String file) throws Exception {
+        DesignEditor editor = open(file);
+        command("culm.explore." + question.name().toLowerCase(java.util.Locale.ROOT));
+        assertEquals(question, ui(() -> editor.explore().question()));
+        return editor;
+    }
+
+    private VariantsPage variants(DesignEditor editor) throws Exception {
+        VariantsPage page = ui(() -> editor.explore().variants());
+        ui(() -> {
+            page.list().rows().get(0).values("70 to 74 by 0.5");
+            page.list().rows().get(1).values("-0.1; 0; 0.1");
+            page.run();
+        });
+        until("the variants are there", () -> !page.pending() && page.table().rows().length == 27);
+        return page;
+    }
+
+    @Test
+    void variantsAreSortedFilteredAndComparedWithAPinnedOne() throws Exception {
+        VariantsPage page = variants(ask(Question.VARIANTS));
+        RowsCanvas table = ui(page::table);
+        VariantsFound found = ui(() -> page.found().orElseThrow());
+        double own = found.own().turns();
+        assertEquals("70.0", ui(() -> table.cell(0, 0)));
+        assertEquals(String.format(java.util.Locale.ROOT, "%+.1f", found.line(0).turns() - own).replace('-', '−'), ui(() -> table.cell(0, 3)));
+        ui(() -> table.sortBy(2));
+        until("sorted", () -> !page.pending());
+        int[] rising = ui(() -> table.rows());
+        for (int i = 1; i < rising.length; i++) {
+            assertTrue(Double.isNaN(found.line(rising[i]).turns()) || found.line(rising[i - 1]).turns() <= found.line(rising[i]).turns());
+        }
+        ui(() -> table.sortBy(2));
+        until("sorted the other way", () -> !page.pending());
+        int most = Arrays.stream(rising).filter(r -> !Double.isNaN(found.line(r).turns())).reduce((a, b) -> b).getAsInt();
+        assertEquals(most, ui(() -> table.rows()[0]));
+        choose("filter", 1);
+        until("filtered", () -> !page.pending());
+        int[] works = ui(() -> table.rows());
+        assertEquals(found.works(), works.length);
+        assertTrue(works.length > 0 && works.length < 27 && Arrays.stream(works).allMatch(r -> found.line(r).failed().isEmpty()));
+        ui(() -> explore("filter from").setText("1"));
+        until("filtered by a number", () -> !page.pending());
+        assertArrayEquals(Arrays.stream(works).filter(r -> found.line(r).turns() >= 1).toArray(), ui(() -> table.rows()));
+        ui(() -> {
+            table.choose(0);
+            page.pin();
+        });
+        VariantsFound.Line pinned = found.line(ui(table::chosen));
+        assertEquals(pinned.turns(), ui(() -> table.pinned().turns()));
+        assertEquals("0.0", ui(() -> table.cell(0, 3)));
+    }
+
+    @Test
+    void aRowBecomesADesignOfItsOwn() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = variants(editor);
+        String before = ui(() -> session(editor).text());
+        ui(() -> page.table().choose(2)); // tie 70, all widths 0.1 wider
+        VariantsFound.Line line = ui(() -> page.found().orElseThrow().line(page.table().chosen()));
+        display().asyncExec(() -> page.actions().open());
+        press(shell("Open as a new design"), "OK");
+        until("it is open", () -> page().getActiveEditor() instanceof DesignEditor other && other != editor);
+        DesignEditor other = ui(() -> (DesignEditor) page().getActiveEditor());
+        shown(other);
+        assertEquals(line.turns(), ui(() -> session(other).shown().assessment().orElseThrow().turnsLeft().getAsDouble()), 1e-6);
+        assertEquals(before, ui(() -> session(editor).text()));
+        assertTrue(Files.exists(ui(() -> session(other).file())));
+    }
+
+    @Test
+    void partsOfTheStudioAreTried() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = ui(() -> editor.explore().variants());
+        ui(() -> {
+            page.list().rows().get(0).values("71; 72");
+            page.list().drop(page.list().rows().get(1));
+            page.list().add("shape");
+            page.list().add("staple");
+            page.run();
+        });
+        until("the variants are there", () -> !page.pending() && page.found().isPresent());
+        assertEquals("", ui(() -> page.bar().said().contains("work") ? "" : page.bar().said()));
+        VariantsFound found = ui(() -> page.found().orElseThrow());
+        int shapes = found.axes().get(1).size();
+        int staples = found.axes().get(2).size();
+        assertTrue(shapes > 1 && staples > 1, shapes + " shapes, " + staples + " staples");
+        assertEquals(2 * shapes * staples, found.table().rows());
+        int row = shapes * staples - 1;
+        ui(() -> {
+            page.table().choose(row);
+            page.actions().use();
+        });
+        shown(editor);
+        assertEquals(found.line(row).turns(), ui(() -> session(editor).shown().assessment().orElseThrow().turnsLeft().orElse(Double.NaN)), 1e-6);
+        keep("explore-parts");
+    }
+
+    @Test
+    void aVariantIsKeptUsedAndGivenUp() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = variants(editor);
+        String before = ui(() -> session(editor).text());
+        ui(() -> page.table().choose(4));
+        display().asyncExec(() -> page.actions().keep());
+        Shell dialog = shell("Keep as a variant");
+        ui(() -> find(dialog, Text.class).get(0).setText("shorter"));
+        press(dialog, "OK");
+        until("it is kept", () -> !page.kept().pending() && page.kept().words().size() == 1);
+        assertTrue(ui(() -> page.kept().words().get(0)).startsWith("shorter: "), ui(() -> page.kept().words().get(0)));
+        String kept = ui(() -> session(editor).text());
+        assertTrue(kept.contains("<variant id=\"shorter\" name=\"shorter\">"), kept);
+        assertEquals(72, value(editor, Inputs.TIE_LENGTH));
+        ui(() -> page.kept().use());
+        shown(editor);
+        assertEquals(70.5, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(kept, ui(() -> session(editor).text()));
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, ui(() -> session(editor).text()));
+        assertFalse(ui(editor::isDirty));
+    }
+
+    @Test
+    void aMapNamesTheRulesThatBoundIt() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = ui(() -> editor.explore().variants());
+        ui(() -> {
+            page.list().rows().get(0).values("68 to 76 by 0.5");
+            page.list().rows().get(1).values("-0.6 to 0.6 by 0.1");
+            page.look(VariantsPage.Sight.MAP);
+            page.run();
+        });
+        until("the map is there", () -> !page.pending());
+        String said = ui(() -> page.bar().said());
+        assertTrue(said.startsWith("Where it works is bounded by: "), said);
+        assertTrue(said.contains("turns left"), said);
+        keep("explore-map");
+        ui(() -> mouse(figure("Map of two numbers"), org.eclipse.swt.SWT.MouseDown, figure("Map of two numbers").getClientArea().width / 2, 200));
+        assertTrue(ui(() -> page.bar().said()).contains("tie length"), ui(() -> page.bar().said()));
+        variants(editor, page);
+        ui(() -> page.look(VariantsPage.Sight.PARALLEL));
+        keep("explore-parallel");
+        ui(() -> page.look(VariantsPage.Sight.TABLE));
+        keep("explore-table");
+    }
+
+    private void variants(DesignEditor editor, VariantsPage page) throws Exception {
+        ui(() -> {
+            page.look(VariantsPage.Sight.TABLE);
+            page.list().add("gouge.middle");
+            page.plan().choose(2);
+            page.plan().count("2000");
+            page.run();
+        });
+        until("the sample is there", () -> !page.pending() && page.table().rows().length == 2000);
+    }
+
+    @Test
+    void whatMattersIsRanked() throws Exception {
+        DesignEditor editor = ask(Question.MATTERS);
+        String said = ui(() -> editor.explore().matters().sentence());
+        assertTrue(said.startsWith("Measure better first: "), said);
+        assertTrue(ui(() -> editor.figures().get(0).title()).equals("What matters"));
+        List<double[]> rows = ui(() -> editor.figures().get(0).table().rows());
+        for (int i = 1; i < rows.size(); i++) {
+            assertTrue(Math.abs(rows.get(i - 1)[3]) >= Math.abs(rows.get(i)[3]));
+        }
+        keep("explore-matters");
+        double first = rows.get(0)[3];
+        type(editor, Inputs.TIE_LENGTH, "74");
+        assertNotEquals(first, ui(() -> editor.figures().get(0).table().rows().get(0)[3]), "it follows the design");
+    }
+
+    @Test
+    void aToleranceRunIsTheCommandsAndCanBeStopped() throws Exception {
+        DesignEditor editor = ask(Question.TOLERANCES);
+        TolerancesPage page = ui(() -> editor.explore().tolerances());
+        ui(() -> page.run());
+        until("it has run", () -> !page.bar().running());
+        ToleranceResult whole = ui(() -> page.result().orElseThrow());
+        assertEquals(100_000, whole.blanks());
+        var blank = ui(() -> session(editor).blank().orElseThrow());
+        var rules = ui(() -> Workshop.of(workbench()).rules());
+        var study = new culm.explore.Study(blank.blank(), culm.explore.Usual.of(blank.blank()), blank.limits(), rules);
+        assertEquals(whole.passed(), culm.explore.ToleranceRun.run(study, 100_000, 1, 2, culm.explore.Watcher.none()).passed());
+        keep("explore-tolerances");
+        ui(() -> {
+            page.spreads().row(Inputs.TIE_LENGTH).choose(SpreadRow.Kind.NORMAL);
+            page.spreads().row(Inputs.TIE_LENGTH).type("0.5");
+            page.spreads().row(Varied.WIDTH).choose(SpreadRow.Kind.TRIANGULAR);
+            page.spreads().row(Varied.WIDTH).type("-0.1; 0; 0.1");
+            page.blanks(LONG);
+            page.run();
+        });
+        until("something was found so far", () -> page.result().orElseThrow().blanks() != 100_000 && page.result().orElseThrow().blanks() > 0);
+        ui(() -> page.bar().stop());
+        until("it has stopped", () -> !page.bar().running());
+        ToleranceResult part = ui(() -> page.result().orElseThrow());
+        assertTrue(part.partial() && part.blanks() > 0 && part.blanks() < 10_000_000, part.blanks() + " blanks");
+        assertTrue(ui(() -> page.bar().said()).startsWith("Stopped after "), ui(() -> page.bar().said()));
+        assertTrue(part.passed().value() < whole.passed().value(), "a wilder tie makes fewer work");
+        ui(() -> {
+            page.spreads().row(Inputs.TIE_LENGTH).type("half a turn");
+            page.run();
+        });
+        assertTrue(ui(() -> page.bar().said()).contains("tie length"), ui(() -> page.bar().said()));
+    }
+
+    @Test
+    void theBestChoiceIsAppliedAndTakenBack() throws Exception {
+        DesignEditor editor = ask(Question.CHOICE, "trial-9-open.reed");
+        ChoicePage page = ui(() -> editor.explore().best());
+        String before = ui(() -> session(editor).text());
+        ui(() -> {
+            page.list().rows().get(0).values("70 to 74 by 0.5");
+            page.list().add("staple");
+            page.run();
+        });
+        until("it was found", () -> !page.bar().running() && page.chosen().isPresent());
+        Chosen chosen = ui(() -> page.chosen().orElseThrow());
+        assertTrue(chosen.every() && chosen.certain() && chosen.gain() > 0.2);
+        assertTrue(ui(page::sentence).contains("of the blanks pass instead of"), ui(page::sentence));
+        keep("explore-choice");
+        ui(() -> page.actions().use());
+        shown(editor);
+        assertEquals(chosen.values().get(0), value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertNotEquals(before, ui(() -> session(editor).text()));
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertEquals(before, ui(() -> session(editor).text()));
+        assertFalse(ui(editor::isDirty));
+        assertEquals(Optional.empty(), ui(() -> session(editor).undoLabel()));
+    }
+
+    /** A picture light and dark. */
+    private void keep(String name) throws Exception {
+        keepPicture(name);
+        command("culm.window.dark");
+        keepPicture(name + "-dark");
+        command("culm.window.light");
+    }
+
+    private void choose(String combo, int item) throws Exception {
+        ui(() -> {
+            Combo found = find(window().getShell(), Combo.class).stream().filter(c -> combo.equals(c.getData("culm.explore"))).findFirst().orElseThrow();
+            found.select(item);
+            found.notifyListeners(org.eclipse.swt.SWT.Selection, new org.eclipse.swt.widgets.Event());
+        });
+    }
+
+    private Text explore(String name) {
+        return find(window().getShell(), Text.class).stream().filter(c -> name.equals(c.getData("culm.explore"))).findFirst().orElseThrow();
+    }
+}
