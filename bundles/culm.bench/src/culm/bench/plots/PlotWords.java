@@ -22,7 +22,12 @@ public final class PlotWords {
 
     /** A share with its 95 % interval. */
     public static String share(Share s) {
-        return percent(s.value()) + " (" + number(s.low()) + " to " + number(s.high()) + ")";
+        return percent(s.value()) + " (" + interval(s) + ")";
+    }
+
+    /** The ends of a share's 95 % interval, in percent. */
+    public static String interval(Share s) {
+        return number(s.low()) + " to " + number(s.high());
     }
 
     private static String number(double share) {

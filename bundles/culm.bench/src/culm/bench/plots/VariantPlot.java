@@ -13,8 +13,9 @@ import culm.figures.chart.ParallelAxes;
 
 /** Variants as lines through parallel axes: what varies, and turns left at the right. Those that work lie on top. */
 public final class VariantPlot {
-    /** Most lines; of more rows, evenly taken ones are drawn. */
+    /** Most lines; of more rows, some are drawn. */
     public static final int MOST_LINES = 600;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private VariantPlot() {
     }
@@ -29,20 +30,28 @@ public final class VariantPlot {
         List<ParallelAxes.Upright> upright = new ArrayList<>();
         axes.forEach(a -> upright.add(new ParallelAxes.Upright(a.label(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
         upright.add(new ParallelAxes.Upright("turns left", List.of()));
-        int step = Math.max(1, (rows.length + MOST_LINES - 1) / MOST_LINES);
+        int[] drawn = some(rows);
         List<ParallelAxes.Line> lines = new ArrayList<>();
         for (boolean works : new boolean[] {false, true}) {
-            for (int i = 0; i < rows.length; i += step) {
-                if (table.works(rows[i]) == works && rows[i] != chosen) {
-                    lines.add(line(table, rows[i], axes.size(), works ? Role.FITS : Role.RULE, works ? 1 : 0.7));
+            for (int row : drawn) {
+                if (table.works(row) == works && row != chosen) {
+                    lines.add(line(table, row, axes.size(), works ? Role.FITS : Role.RULE, works ? 1 : 0.7));
                 }
             }
         }
         if (chosen >= 0) {
             lines.add(line(table, chosen, axes.size(), Role.THREAD, 3));
         }
-        String caption = step == 1 ? "Every variant shown; green works" : "One variant of " + step + " shown; green works";
+        String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green works";
         return new ParallelAxes(caption, upright, lines).draw(width, height, measure);
+    }
+
+    /** Some rows, spread by the golden section, so that no regularity of a grid or of a sample favours some. */
+    private static int[] some(int[] rows) {
+        if (rows.length <= MOST_LINES) {
+            return rows;
+        }
+        return IntStream.range(0, MOST_LINES).map(i -> (int) ((i * GOLDEN) % 1 * rows.length)).distinct().map(i -> rows[i]).toArray();
     }
 
     private static ParallelAxes.Line line(VariantTable table, int row, int axes, Role role, double width) {

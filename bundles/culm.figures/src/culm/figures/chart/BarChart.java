@@ -38,7 +38,7 @@ public record BarChart(String caption, String unit, int digits, List<Bar> bars) 
     public ChartDrawing draw(double width, TextMeasure measure) {
         double w = Math.max(200, width);
         double names = bars.stream().mapToDouble(b -> measure.width(b.name(), Size.BODY, false)).max().orElse(0);
-        names = Math.min(names, w * 0.45);
+        names = Math.min(names, w * 0.6);
         double numbers = bars.stream().mapToDouble(b -> measure.width(number(b), Size.BODY, true)).max().orElse(0) + 8;
         double low = bars.stream().mapToDouble(Bar::value).filter(Double::isFinite).min().orElse(0);
         double high = bars.stream().mapToDouble(Bar::value).filter(Double::isFinite).max().orElse(1);

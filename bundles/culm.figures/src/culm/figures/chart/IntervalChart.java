@@ -24,6 +24,8 @@ public record IntervalChart(String caption, List<Row> rows) {
     private static final double TOP = 44;
     private static final double LEAST = 320;
     private static final double TICK = 25;
+    private static final double LINE = 170;
+    private static final double NAME = 14;
 
     /**
      * One share.
@@ -42,18 +44,35 @@ public record IntervalChart(String caption, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** Height that so many rows need, drawing units. */
-    public static double height(int rows, double row) {
-        return TOP + row * rows + 10;
+    /** Height it needs. @param width drawing units; @param row height of a row whose name has room beside its line */
+    public double height(double width, double row, TextMeasure measure) {
+        return TOP + high(Math.max(LEAST, width), row, measure) * rows.size() + 10;
     }
 
-    /** Draws it. @param width at least 320; @param row height of a row, drawing units */
+    private double texts(TextMeasure measure) {
+        return rows.stream().mapToDouble(r -> measure.width(r.words(), Size.SMALL, false)).max().orElse(0);
+    }
+
+    private double names(TextMeasure measure) {
+        return rows.stream().mapToDouble(r -> measure.width(r.name(), Size.BODY, false)).max().orElse(0);
+    }
+
+    /** Where names would leave too little room for the lines they stand above them. */
+    private boolean above(double width, TextMeasure measure) {
+        return width - texts(measure) - names(measure) < LINE;
+    }
+
+    private double high(double width, double row, TextMeasure measure) {
+        return above(width, measure) ? row + NAME : row;
+    }
+
+    /** Draws it. @param width at least 320; @param row height of a row whose name has room beside its line, drawing units */
     public Drawing draw(double width, double row, TextMeasure measure) {
         double w = Math.max(LEAST, width);
-        double texts = rows.stream().mapToDouble(r -> measure.width(r.words(), Size.SMALL, false)).max().orElse(0);
-        double names = Math.min(Math.max(0.3 * w, w - texts - 150), rows.stream().mapToDouble(r -> measure.width(r.name(), Size.BODY, false)).max().orElse(0));
-        Axis x = new Axis(0, 1, 12 + names + 14, w - 12 - texts - 14);
-        double bottom = TOP + row * rows.size();
+        boolean above = above(w, measure);
+        double high = high(w, row, measure);
+        Axis x = new Axis(0, 1, 12 + (above ? 14 : names(measure) + 14), w - 12 - texts(measure) - 14);
+        double bottom = TOP + high * rows.size();
         Pen pen = new Pen();
         pen.text(caption, 12, 18, Anchor.START, Size.BODY, Role.INK);
         double step = (x.end() - x.start()) / 4 < measure.width("100 %", Size.SMALL, false) + 4 ? 2 * TICK : TICK;
@@ -65,18 +84,20 @@ public record IntervalChart(String caption, List<Row> rows) {
         });
         pen.group(Part.SERIES, caption, p -> {
             for (int i = 0; i < rows.size(); i++) {
-                Row r = rows.get(i);
-                double y = TOP + row * (i + 0.5);
-                p.text(Names.cut(r.name(), names, measure), 12, y + 4.5, Anchor.START, Size.BODY, Role.INK);
-                p.text(r.words(), w - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
-                if (Double.isFinite(r.value())) {
-                    p.line(x.at(r.low()), y, x.at(r.high()), y, r.role(), 2.4);
-                    p.shape(Path.circle(x.at(r.value()), y, 5), Style.fill(r.role()).edged(Role.PAPER, Style.THIN));
-                }
+                row(p, rows.get(i), x, w, TOP + high * i + (above ? NAME : 0) + row / 2, above ? TOP + high * i + NAME : Double.NaN);
             }
         });
         List<String> words = new ArrayList<>();
         rows.forEach(r -> words.add(r.name() + " " + r.words()));
         return pen.drawing(w, bottom + 10, caption, String.join("; ", words) + ".");
+    }
+
+    private static void row(Pen p, Row r, Axis x, double width, double y, double nameAt) {
+        p.text(r.name(), 12, Double.isNaN(nameAt) ? y + 4.5 : nameAt, Anchor.START, Size.BODY, Role.INK);
+        p.text(r.words(), width - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
+        if (Double.isFinite(r.value())) {
+            p.line(x.at(r.low()), y, x.at(r.high()), y, r.role(), 2.4);
+            p.shape(Path.circle(x.at(r.value()), y, 5), Style.fill(r.role()).edged(Role.PAPER, Style.THIN));
+        }
     }
 }

@@ -207,6 +207,7 @@ public final class RowsCanvas extends Canvas {
         } else if (selected >= bar.getSelection() + bar.getThumb()) {
             bar.setSelection(selected - bar.getThumb() + 1);
         }
+        setToolTipText(chosen() < 0 ? null : columns.text(found.get().line(chosen()), pinned, columns.count() - 1));
         redraw();
         getAccessible().setFocus(0);
         select.run();

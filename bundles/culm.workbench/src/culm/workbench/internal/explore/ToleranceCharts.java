@@ -30,12 +30,14 @@ final class ToleranceCharts extends Composite {
     private final ChartCanvas turns;
     private final ChartCanvas shares;
     private final ChartCanvas causes;
+    private final Look look;
     private Limits limits = Limits.STANDARD;
-    private int rules = 1;
+    private IntervalChart rules = new IntervalChart("", List.of());
     private int reasons;
 
     ToleranceCharts(Composite parent, Look look) {
         super(parent, SWT.NONE);
+        this.look = look;
         look.dress(this, Role.PAPER, Role.INK);
         turns = new ChartCanvas(this, look, "Turns left of many blanks");
         shares = new ChartCanvas(this, look, "Share that passes each rule");
@@ -51,7 +53,7 @@ final class ToleranceCharts extends Composite {
         boolean any = r.blanks() > 0;
         List<Cause> told = r.causes().stream().limit(MOST_CAUSES).toList();
         IntervalChart chart = TolerancePlots.shares(r);
-        rules = chart.rows().size();
+        rules = chart;
         reasons = told.size();
         turns.show(Optional.of(r).filter(x -> any).map(x -> content((w, h, m) -> TolerancePlots.turns(x, limits, w, h, m).drawing(), histogram(x))));
         shares.show(Optional.of(r).filter(x -> any).map(x -> content((w, h, m) -> chart.draw(w, ROW, m), shares(x))));
@@ -109,7 +111,7 @@ final class ToleranceCharts extends Composite {
         @Override
         protected void layout(Composite composite, boolean flush) {
             Rectangle area = getClientArea();
-            int ofRules = (int) IntervalChart.height(rules, ROW);
+            int ofRules = (int) rules.height(area.width, ROW, look.measure());
             int ofCauses = reasons == 0 ? 0 : 46 + CAUSE * reasons;
             int high = Math.max(LEAST, area.height - ofRules - ofCauses);
             turns.setBounds(area.x, area.y, area.width, high);
