@@ -43,6 +43,7 @@ final class Choice extends Composite {
             links.get(i).chosen(i == number);
         }
         layout();
+        getParent().layout();
     }
 
     int chosen() {

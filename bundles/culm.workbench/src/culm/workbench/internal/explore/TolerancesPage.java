@@ -146,7 +146,7 @@ public final class TolerancesPage extends Composite {
     private void take(ToleranceResult now, boolean ended) {
         result = Optional.of(now);
         sentence.setText(now.blanks() == 0 ? "Stopped before any blank was judged."
-                : PlotWords.percent(now.passed().value()) + " of the blanks pass (95 % interval " + PlotWords.interval(now.passed()) + ").");
+                : PlotWords.percent(now.passed().value()) + " of the blanks pass (" + PlotWords.interval(now.passed()) + ").");
         turns.setText(now.blanks() == 0 ? "" : turns(now));
         charts.show(now);
         turns.getParent().layout();
