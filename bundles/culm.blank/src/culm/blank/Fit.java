@@ -13,10 +13,16 @@ import culm.geometry.GeometryException;
  * @param turnsLeft    turns left that were seen when the sides closed
  * @param readingError give or take of that reading, turns (half a turn unless said otherwise)
  * @param delta        the fitted length, mm
+ * @param learned      where it was learned from many blanks, from which, to stand after "was "; empty where it is from one blank
  */
-public record Fit(Blank worked, double turnsLeft, double readingError, double delta) {
+public record Fit(Blank worked, double turnsLeft, double readingError, double delta, String learned) {
     /** Usual give or take of a count of turns. */
     public static final double HALF_A_TURN = 0.5;
+
+    /** From one blank that worked. */
+    public Fit(Blank worked, double turnsLeft, double readingError, double delta) {
+        this(worked, turnsLeft, readingError, delta, "");
+    }
 
     /**
      * Fits delta: at the height seen, z = top of the wrap - turns times pitch, half of what the model leaves open there.

@@ -22,6 +22,8 @@ import culm.model.text.Located;
 
 /** The one way from a design and the known profile types to a blank that can be computed. Stateless but for what it was given. */
 public final class Bridge {
+    /** How the words for the blank of a fit begin when it was learned from many blanks. */
+    public static final String LEARNED = "learned from ";
     private final Profiles profiles;
 
     /** @param profiles the types that are known */
@@ -92,7 +94,8 @@ public final class Bridge {
         Blank worked = new SetupReader(profiles, studio, file, shown, places, new ArrayList<>()).blank(fit.getWorked());
         refuse(worked, places, shown);
         double reading = fit.getTurnsLeft().isSetTolerance() ? fit.getTurnsLeft().getTolerance() : Fit.HALF_A_TURN;
-        return new Fit(worked, fit.getTurnsLeft().getValue(), reading, fit.getDelta().getValue());
+        String learned = fit.getBlank() != null && fit.getBlank().startsWith(LEARNED) ? fit.getBlank() : "";
+        return new Fit(worked, fit.getTurnsLeft().getValue(), reading, fit.getDelta().getValue(), learned);
     }
 
     private static void refuse(Blank blank, Places places, String shown) throws FileProblemException {

@@ -55,7 +55,7 @@ public final class Cards {
         List<Card> cards = new ArrayList<>();
         for (Setting setting : plan.settings()) {
             for (Served served : setting.staples()) {
-                cards.add(of(blank(design, plan, served), head.withStaple(served.staple().label()).withNumber(served.staple().label())));
+                cards.add(ofStaple(design, plan, served, head));
             }
         }
         return cards;
@@ -64,14 +64,25 @@ public final class Cards {
     /** One card a setting: its staples in a list; the strip and the turns are those of its staple in the middle. */
     public List<Card> perSetting(Blank design, BatchPlan plan, CardHead head) {
         List<Card> cards = new ArrayList<>();
-        int number = 0;
-        for (Setting setting : plan.settings()) {
-            number++;
-            CardHead own = head.withStaple(setting.staples().size() + " staples").withNumber("set " + number);
-            Served middle = middle(setting.staples());
-            cards.add(card(blank(design, plan, middle), own, lines(setting.staples()), middle.staple().label()));
+        for (int i = 0; i < plan.settings().size(); i++) {
+            cards.add(ofSetting(design, plan, i, head));
         }
         return cards;
+    }
+
+    /** The card of one staple of a batch. */
+    public Card ofStaple(Blank design, BatchPlan plan, Served served, CardHead head) {
+        String label = served.staple().label();
+        return of(blank(design, plan, served), head.withStaple(label).withNumber(label));
+    }
+
+    /** The card of one setting. @param number its place in the plan, from 0 */
+    public Card ofSetting(Blank design, BatchPlan plan, int number, CardHead head) {
+        Setting setting = plan.settings().get(number);
+        int count = setting.staples().size();
+        CardHead own = head.withStaple(count + (count == 1 ? " staple" : " staples")).withNumber("set " + (number + 1));
+        Served middle = middle(setting.staples());
+        return card(blank(design, plan, middle), own, lines(setting.staples()), middle.staple().label());
     }
 
     /** One card for all. @throws IllegalArgumentException when no staple is served */

@@ -10,6 +10,7 @@ import culm.bench.log.PlannedSeen;
 import culm.blank.Blank;
 import culm.blank.Fit;
 import culm.blank.Inputs;
+import culm.design.Bridge;
 import culm.model.Design;
 import culm.model.FitData;
 import culm.model.How;
@@ -36,7 +37,7 @@ public final class LearnedFit {
         Blank bare = planned.edit().fit(null).clear(Inputs.DELTA).build();
         double delta = short6(learned.delta());
         OptionalDouble turns = PlannedSeen.turns(bare.with(Inputs.DELTA, delta));
-        return turns.isEmpty() ? Optional.empty() : Optional.of(new Fit(bare, turns.getAsDouble(), short6(learned.next() * Math.sqrt(3) / COVERAGE), delta));
+        return turns.isEmpty() ? Optional.empty() : Optional.of(new Fit(bare, turns.getAsDouble(), short6(learned.next() * Math.sqrt(3) / COVERAGE), delta, words(learned)));
     }
 
     /**
@@ -51,13 +52,17 @@ public final class LearnedFit {
         }
         FitData data = ModelFactory.eINSTANCE.createFitData();
         data.setInUse(true);
-        data.setBlank("learned from " + learned.lessons().size() + " blanks: " + learned.group().text());
+        data.setBlank(words(learned));
         learned.lessons().get(learned.lessons().size() - 1).tied().on().ifPresent(data::setSeenOn);
         data.setDelta(quantity(fit.get().delta(), short6(learned.half())));
         data.setTurnsLeft(quantity(fit.get().turnsLeft(), fit.get().readingError()));
         data.setNotes(Learned.CANNOT_SEPARATE);
         data.setWorked(worked(design, file, studio));
         return Optional.of(data);
+    }
+
+    private static String words(Learned learned) {
+        return Bridge.LEARNED + learned.lessons().size() + " blanks: " + learned.group().text();
     }
 
     private static Worked worked(Design design, Path file, Studio studio) throws FileProblemException {

@@ -51,7 +51,11 @@ public record Verdict(Sign sign, String sentence) {
     }
 
     private static String basis(Assessment a) {
-        return a.fitted() && a.turnsLeft().isPresent() ? ", from a blank that worked" : "";
+        if (!a.fitted() || a.turnsLeft().isEmpty()) {
+            return "";
+        }
+        String learned = a.blank().fit().orElseThrow().learned();
+        return learned.isEmpty() ? ", from a blank that worked" : ", " + learned.replaceFirst(":.*", "");
     }
 
     /** An error that the turns do not show is named, so that no good number hides it. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import culm.blank.Assessment;
 import culm.blank.Band;
 import culm.blank.Blank;
+import culm.blank.Fit;
 import culm.blank.Input;
 import culm.blank.Inputs;
 import culm.blank.Mark;
@@ -38,7 +39,8 @@ public final class ReportText {
         line(name);
         line(sign(verdict.sign()) + " " + verdict.sentence());
         if (a.fitted()) {
-            line("  Fitted to a blank that worked with " + Say.turns(a.blank().fit().orElseThrow().turnsLeft()) + " left.");
+            Fit fit = a.blank().fit().orElseThrow();
+            line(fit.learned().isEmpty() ? "  Fitted to a blank that worked with " + Say.turns(fit.turnsLeft()) + " left." : "  In use: one length " + fit.learned() + ".");
         }
         heading("Marks, from the bottom of the staple");
         a.heights().all().entrySet().stream().sorted(Comparator.comparingDouble(Map.Entry::getValue)).forEach(e -> mark(e.getKey(), e.getValue()));

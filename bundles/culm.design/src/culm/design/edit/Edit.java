@@ -21,6 +21,17 @@ public final class Edit extends ChangeCommand {
         setLabel(label);
     }
 
+    /**
+     * A change of any document.
+     *
+     * @param root   what is changed, with all that is in it
+     * @param label  what the change is, after the words "undo" and "redo"
+     * @param change changes the model; called once
+     */
+    public static Edit of(EObject root, String label, Runnable change) {
+        return new Edit(root, label, change);
+    }
+
     /** @throws RuntimeException when the change cannot be made; what it had changed by then is put back */
     @Override
     public void execute() {

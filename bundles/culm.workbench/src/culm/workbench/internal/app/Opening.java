@@ -10,6 +10,8 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 
 import culm.model.studio.FileKind;
+import culm.workbench.internal.bench.batch.BatchEditor;
+import culm.workbench.internal.bench.log.LogEditor;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignInput;
 
@@ -46,7 +48,12 @@ public final class Opening {
     }
 
     private static Optional<String> editor(FileKind kind) {
-        return kind == FileKind.DESIGN ? Optional.of(DesignEditor.ID) : Optional.empty();
+        return switch (kind) {
+            case DESIGN -> Optional.of(DesignEditor.ID);
+            case BATCH -> Optional.of(BatchEditor.ID);
+            case LOG -> Optional.of(LogEditor.ID);
+            case PARTS, LIMITS -> Optional.empty();
+        };
     }
 
     /**

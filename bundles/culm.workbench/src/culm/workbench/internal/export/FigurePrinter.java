@@ -1,6 +1,8 @@
 package culm.workbench.internal.export;
 
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntFunction;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.graphics.GC;
@@ -46,11 +48,33 @@ public final class FigurePrinter {
      */
     public void print(String name, Figure figure) {
         Optional<Drawing> drawing = figure.onPaper(ENLARGEMENT);
-        if (drawing.isEmpty()) {
-            return;
+        if (drawing.isPresent()) {
+            job(name, "A drawing can be written as PDF instead (File, Write a drawing).", printer -> {
+                Rectangle area = printer.getBounds();
+                Paper paper = nearest(area.height / unit(printer) / Drawing.UNITS_PER_MM);
+                page(printer, Sheet.of(drawing.get(), name, paper));
+            });
         }
+    }
+
+    /**
+     * Asks for a printer and prints whole pages.
+     *
+     * @param name what the job is called
+     * @param count how many
+     * @param page makes each, as large as the paper
+     */
+    public void printPages(String name, int count, IntFunction<Drawing> page) {
+        job(name, "It can be written as PDF instead.", printer -> {
+            for (int i = 0; i < count; i++) {
+                page(printer, page.apply(i));
+            }
+        });
+    }
+
+    private void job(String name, String instead, Consumer<Printer> pages) {
         if (Printer.getPrinterList().length == 0) {
-            MessageDialog.openInformation(shell, "No printer", "This system has no printer. A drawing can be written as PDF instead (File, Write a drawing).");
+            MessageDialog.openInformation(shell, "No printer", "This system has no printer. " + instead);
             return;
         }
         PrinterData chosen = new PrintDialog(shell).open();
@@ -60,7 +84,7 @@ public final class FigurePrinter {
         Printer printer = new Printer(chosen);
         try {
             if (printer.startJob(name)) {
-                page(printer, name, drawing.get());
+                pages.accept(printer);
                 printer.endJob();
             }
         } finally {
@@ -68,11 +92,12 @@ public final class FigurePrinter {
         }
     }
 
-    private void page(Printer printer, String name, Drawing drawing) {
-        Rectangle area = printer.getBounds();
-        double unit = printer.getDPI().x / UNITS_PER_INCH;
-        Paper paper = nearest(area.height / unit / Drawing.UNITS_PER_MM);
-        Drawing sheet = Sheet.of(drawing, name, paper);
+    private static double unit(Printer printer) {
+        return printer.getDPI().x / UNITS_PER_INCH;
+    }
+
+    private void page(Printer printer, Drawing sheet) {
+        double unit = unit(printer);
         printer.startPage();
         GC gc = new GC(printer);
         Transform scale = new Transform(printer);

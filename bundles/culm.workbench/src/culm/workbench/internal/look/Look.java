@@ -113,6 +113,11 @@ public final class Look {
         return new SwtPainter(palette(), fonts, measure);
     }
 
+    /** {@return a painter in the colours of paper, whatever the window looks like} */
+    public SwtPainter paperPainter() {
+        return new SwtPainter(Palette.PRINT, fonts, measure);
+    }
+
     /**
      * Gives a control the ground and ink of this look, now and after every change.
      *

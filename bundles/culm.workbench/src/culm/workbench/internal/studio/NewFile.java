@@ -25,8 +25,21 @@ public record NewFile(Workshop workshop, StudioFiles files, Path file) {
      * @return the file, not there yet
      */
     public static NewFile design(Workshop workshop, Studio studio, String name) {
+        return of(workshop, studio, name, FileKind.DESIGN);
+    }
+
+    /**
+     * A file of any kind.
+     *
+     * @param workshop what the window works with
+     * @param studio the studio
+     * @param name the document's name
+     * @param kind the kind
+     * @return the file, not there yet
+     */
+    public static NewFile of(Workshop workshop, Studio studio, String name, FileKind kind) {
         StudioFiles files = new StudioFiles(studio.root(), workshop.files());
-        return new NewFile(workshop, files, files.free(name, FileKind.DESIGN));
+        return new NewFile(workshop, files, files.free(name, kind));
     }
 
     /**

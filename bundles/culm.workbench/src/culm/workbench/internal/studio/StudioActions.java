@@ -82,9 +82,7 @@ public final class StudioActions {
             StudioFiles files = files(studio().get());
             Path target = files.free(name, entry.kind());
             attempt(() -> run(files.copy(entry, name, target)));
-            if (entry.kind() == FileKind.DESIGN) {
-                new Opening(window.getActivePage()).open(target);
-            }
+            new Opening(window.getActivePage()).open(target);
         }));
     }
 

@@ -76,6 +76,11 @@ public final class NumberField extends Canvas {
         look.onChange(this, this::dress);
     }
 
+    /** Words stand at the left. */
+    public void forWords() {
+        text.setAlignment(SWT.LEFT);
+    }
+
     /** What to do with a text that was typed; it says whether it could be used. Called with something else than what was shown. */
     public void onEnter(Predicate<String> todo) {
         enter = todo;
@@ -127,6 +132,11 @@ public final class NumberField extends Canvas {
     public void giveBackQuietly() {
         put(shown);
         typing.reset(shown);
+    }
+
+    /** Takes over what is typed, as leaving the field does. */
+    public void settle() {
+        takeOver();
     }
 
     /** {@return the text as it stands in the field} */

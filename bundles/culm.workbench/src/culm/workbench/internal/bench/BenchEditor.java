@@ -1,0 +1,166 @@
+package culm.workbench.internal.bench;
+
+import java.nio.file.Path;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.commands.ICommandService;
+import org.eclipse.ui.part.EditorPart;
+
+import culm.model.Document;
+import culm.model.problem.FileProblemException;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DiskGuard;
+import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.undo.UndoTarget;
+import culm.workbench.internal.widgets.NoticeBar;
+
+/**
+ * What the editors of a batch and of a log have in common: opening, saving, undo, and the guard of the file.
+ *
+ * @param <D> the sort of document
+ */
+public abstract class BenchEditor<D extends Document> extends EditorPart {
+    private final Class<D> type;
+    private final String icon;
+    private Workshop workshop;
+    private BenchSession<D> session;
+    private NoticeBar notice;
+    private Composite all;
+    private boolean dirty;
+
+    /**
+     * An editor.
+     *
+     * @param type what its files hold
+     * @param icon the name of its icon
+     */
+    protected BenchEditor(Class<D> type, String icon) {
+        this.type = type;
+        this.icon = icon;
+    }
+
+    @Override
+    public final void init(IEditorSite site, IEditorInput input) throws PartInitException {
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+        setTitleImage(Icons.descriptor(icon).createImage());
+        workshop = Workshop.of(site);
+        Path file = input.getAdapter(Path.class);
+        if (file == null) {
+            throw new PartInitException("This is no file of a studio: " + input.getName());
+        }
+        try {
+            session = new BenchSession<>(workshop, file, type);
+        } catch (FileProblemException e) {
+            throw new PartInitException(new Status(IStatus.ERROR, BenchEditor.class, e.problem().message()));
+        }
+    }
+
+    @Override
+    public final void createPartControl(Composite parent) {
+        all = new Composite(parent, SWT.NONE);
+        notice = build(all);
+        DiskGuard guard = new DiskGuard(session, notice, this::refused);
+        Runnable end = workshop.studio().onChange(guard::changed);
+        all.addListener(SWT.Dispose, e -> end.run());
+        parent.getShell().addListener(SWT.Activate, e -> {
+            if (!all.isDisposed()) {
+                guard.check();
+            }
+        });
+        session.readOnly().ifPresent(p -> notice.say("Only to be looked at: " + p.sentence()));
+        session.onChange(this::changed);
+        changed();
+    }
+
+    /** Makes what stands in it. @return where notices are shown */
+    protected abstract NoticeBar build(Composite parent);
+
+    /** Shows the document as it is now. */
+    protected abstract void show();
+
+    private void changed() {
+        if (all.isDisposed()) {
+            return;
+        }
+        setPartName(session.name());
+        show();
+        if (dirty != session.isDirty()) {
+            dirty = session.isDirty();
+            firePropertyChange(PROP_DIRTY);
+        }
+        ICommandService commands = getSite().getService(ICommandService.class);
+        commands.refreshElements("org.eclipse.ui.edit.undo", null);
+        commands.refreshElements("org.eclipse.ui.edit.redo", null);
+    }
+
+    /** {@return what is edited} */
+    public final BenchSession<D> session() {
+        return session;
+    }
+
+    /** {@return what the window works with} */
+    protected final Workshop workshop() {
+        return workshop;
+    }
+
+    /** Says why something could not be done. */
+    protected final void refused(FileProblemException e) {
+        MessageDialog.openError(getSite().getShell(), "That cannot be done", e.problem().message());
+    }
+
+    /** Takes over what is being typed, so that it is saved with the rest. */
+    protected abstract void settle();
+
+    @Override
+    public final void doSave(IProgressMonitor monitor) {
+        try {
+            settle();
+            session.save();
+            notice.say("");
+        } catch (FileProblemException e) {
+            monitor.setCanceled(true);
+            refused(e);
+        }
+    }
+
+    @Override
+    public final void doSaveAs() {
+        throw new UnsupportedOperationException("a copy is made in the studio");
+    }
+
+    @Override
+    public final boolean isDirty() {
+        return session != null && session.isDirty();
+    }
+
+    @Override
+    public final boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public void dispose() {
+        if (getTitleImage() != null && session != null) {
+            getTitleImage().dispose();
+        }
+        super.dispose();
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        if (adapter == UndoTarget.class || adapter == BenchSession.class) {
+            return adapter.cast(session);
+        }
+        return super.getAdapter(adapter);
+    }
+}

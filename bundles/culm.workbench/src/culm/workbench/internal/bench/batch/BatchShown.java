@@ -1,0 +1,75 @@
+package culm.workbench.internal.bench.batch;
+
+import java.util.List;
+import java.util.Optional;
+
+import culm.bench.batch.BatchPlan;
+import culm.bench.batch.BatchPlanner;
+import culm.bench.batch.Doubt;
+import culm.bench.batch.Doubts;
+import culm.bench.batch.Setting;
+import culm.bench.batch.StapleBatch;
+import culm.blank.rules.Severity;
+import culm.design.DesignedBlank;
+import culm.figures.Numbers;
+import culm.geometry.GeometryException;
+
+/**
+ * What comes of a batch.
+ *
+ * @param design the design it is for; empty when there is none
+ * @param plan its settings; empty when they cannot be told
+ * @param doubts readings to look at again
+ * @param why why there are no settings; empty when there are
+ */
+record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List<Doubt> doubts, String why) {
+    static final BatchShown NOTHING = new BatchShown(Optional.empty(), Optional.empty(), List.of(), "");
+    /** Tie lengths are multiples of this, mm. */
+    private static final double STEP = 0.1;
+
+    static BatchShown of(StapleBatch batch, Optional<DesignedBlank> design, String why) {
+        List<Doubt> doubts = Doubts.in(batch);
+        if (design.isEmpty() || batch.staples().isEmpty()) {
+            return new BatchShown(design, Optional.empty(), doubts, design.isEmpty() ? why : "Type the first staple: its length, Enter, its top wide, Enter, narrow, Enter.");
+        }
+        try {
+            return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), STEP, 0).plan(design.get().blank(), batch)), doubts, "");
+        } catch (GeometryException e) {
+            return new BatchShown(design, Optional.empty(), doubts, e.getMessage());
+        }
+    }
+
+    /** The answer in one sentence. */
+    String sentence() {
+        if (plan.isEmpty()) {
+            return why;
+        }
+        BatchPlan p = plan.get();
+        if (p.served() == 0) {
+            return "None of the " + p.batch().staples().size() + " staples can be used with this design; below stands why.";
+        }
+        String ties = p.settings().stream().limit(4).map(s -> Numbers.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", "));
+        return p.served() + " of " + p.batch().staples().size() + " staples in " + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
+                + (p.settings().size() > 4 ? ", …" : "") + " mm" + (p.fewest() ? "" : "; perhaps fewer would do") + (doubts.isEmpty() ? "" : "; look again at " + doubts.size());
+    }
+
+    /** Its sign: in doubt while readings are, or while the give or take reaches beyond the limits. */
+    Optional<Severity> sign() {
+        if (plan.isEmpty()) {
+            return Optional.empty();
+        }
+        BatchPlan p = plan.get();
+        if (p.served() == 0) {
+            return Optional.of(Severity.ERROR);
+        }
+        return Optional.of(!p.aside().isEmpty() || !doubts.isEmpty() || p.settings().stream().anyMatch(this::mayNotFit) ? Severity.WARNING : Severity.FINE);
+    }
+
+    /** Whether a staple of a setting may end outside the limits, give or take. */
+    boolean mayNotFit(Setting setting) {
+        double fewest = design.orElseThrow().limits().get(culm.blank.Limits.TURNS_FEWEST);
+        double most = design.orElseThrow().limits().get(culm.blank.Limits.TURNS_MOST);
+        double half = Double.isNaN(setting.giveOrTake()) ? 0 : setting.giveOrTake();
+        return setting.fewestTurns() - half < fewest || setting.mostTurns() + half > most;
+    }
+}

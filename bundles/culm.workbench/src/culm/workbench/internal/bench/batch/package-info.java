@@ -1,0 +1,2 @@
+/** The editor for a batch of measured staples. */
+package culm.workbench.internal.bench.batch;

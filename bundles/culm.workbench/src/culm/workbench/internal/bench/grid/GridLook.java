@@ -1,0 +1,132 @@
+package culm.workbench.internal.bench.grid;
+
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Clip;
+
+/** How a grid looks, and where its cells are. */
+final class GridLook {
+    private static final int PAD = 6;
+    private final Look look;
+    private final GridModel model;
+
+    GridLook(Look look, GridModel model) {
+        this.look = look;
+        this.model = model;
+    }
+
+    /** Height of a row, and of the heads above. */
+    int line() {
+        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 8;
+    }
+
+    /** Width of all columns. */
+    int width() {
+        return model.columns().stream().mapToInt(GridColumn::width).sum();
+    }
+
+    Rectangle cell(int row, int column, int left, int top) {
+        int x = -left;
+        List<GridColumn> columns = model.columns();
+        for (int c = 0; c < column; c++) {
+            x += columns.get(c).width();
+        }
+        return new Rectangle(x, (row + 1) * line() - top, columns.isEmpty() ? 0 : columns.get(column).width(), line());
+    }
+
+    /** The cell at a point; row -1 for the heads, column -1 beside them. */
+    GridModel.Place at(int x, int y, int left, int top) {
+        int row = y < line() ? -1 : (y + top) / line() - 1;
+        int right = -left;
+        List<GridColumn> columns = model.columns();
+        for (int c = 0; c < columns.size(); c++) {
+            right += columns.get(c).width();
+            if (x < right) {
+                return new GridModel.Place(row, c);
+            }
+        }
+        return new GridModel.Place(row, -1);
+    }
+
+    void paint(GC gc, Rectangle area, int left, int top, int currentRow, int currentColumn, boolean focused) {
+        gc.setAntialias(SWT.ON);
+        gc.setTextAntialias(SWT.ON);
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(area);
+        int first = Math.max(0, top / line());
+        int last = Math.min(model.rows() - 1, first + area.height / line() + 1);
+        for (int row = first; row <= last; row++) {
+            row(gc, row, left, top, row == currentRow);
+        }
+        heads(gc, area, left);
+        if (currentRow < first || currentRow > last || model.columns().isEmpty()) {
+            return;
+        }
+        Rectangle cell = cell(currentRow, currentColumn, left, top);
+        if (model.columns().stream().noneMatch(GridColumn::editable)) {
+            gc.setBackground(look.colour(focused ? Role.THREAD : Role.QUIET));
+            gc.fillRectangle(0, cell.y, 3, cell.height - 1);
+        } else if (!model.columns().get(currentColumn).editable()) {
+            gc.setForeground(look.colour(Role.QUIET));
+            gc.drawRectangle(cell.x + 1, cell.y + 1, cell.width - 3, cell.height - 3);
+        }
+    }
+
+    private void row(GC gc, int row, int left, int top, boolean current) {
+        Rectangle whole = cell(row, 0, left, top);
+        if (current) {
+            gc.setBackground(look.colour(Role.PANEL));
+            gc.fillRectangle(whole.x, whole.y, width(), whole.height);
+        }
+        boolean quiet = model.quiet(row);
+        for (int c = 0; c < model.columns().size(); c++) {
+            Rectangle cell = cell(row, c, left, top);
+            boolean doubt = model.doubt(row, c).isPresent();
+            GridColumn column = model.columns().get(c);
+            gc.setFont(look.font(Size.BODY, quiet ? SWT.ITALIC : SWT.NORMAL));
+            gc.setForeground(look.colour(quiet || !column.editable() ? Role.QUIET : Role.INK));
+            text(gc, model.text(row, c), cell, column.number());
+            if (doubt) {
+                gc.setForeground(look.colour(Role.DOES_NOT));
+                gc.setBackground(look.colour(Role.DOES_NOT));
+                gc.setLineWidth(1);
+                gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
+                gc.fillPolygon(new int[] {cell.x + 2, cell.y + 2, cell.x + 9, cell.y + 2, cell.x + 2, cell.y + 9});
+            }
+        }
+        gc.setForeground(look.colour(Role.GRID));
+        gc.setLineWidth(1);
+        gc.drawLine(whole.x, whole.y + whole.height - 1, whole.x + width() - 1, whole.y + whole.height - 1);
+    }
+
+    private void heads(GC gc, Rectangle area, int left) {
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(0, 0, area.width, line());
+        gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
+        gc.setForeground(look.colour(Role.QUIET));
+        for (int c = 0; c < model.columns().size(); c++) {
+            Rectangle cell = cell(-1, c, left, 0);
+            String head = Clip.to(model.columns().get(c).head(), look.measure(), Size.SMALL, cell.width - 6);
+            int x = model.columns().get(c).number() ? cell.x + cell.width - PAD - gc.stringExtent(head).x : cell.x + PAD;
+            gc.drawString(head, x, (line() - gc.getFontMetrics().getHeight()) / 2, true);
+        }
+        gc.setForeground(look.colour(Role.RULE));
+        gc.drawLine(-left, line() - 1, width() - left - 1, line() - 1);
+    }
+
+    private void text(GC gc, String text, Rectangle cell, boolean number) {
+        if (text.isEmpty()) {
+            return;
+        }
+        String shown = Clip.to(text, look.measure(), Size.BODY, cell.width - 2 * PAD + 2);
+        int x = number ? cell.x + cell.width - PAD - gc.stringExtent(shown).x : cell.x + PAD;
+        gc.drawString(shown, x, cell.y + (cell.height - gc.getFontMetrics().getHeight()) / 2, true);
+    }
+}

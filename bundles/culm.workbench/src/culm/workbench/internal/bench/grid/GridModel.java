@@ -1,0 +1,46 @@
+package culm.workbench.internal.bench.grid;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a grid shows and how it changes. */
+public interface GridModel {
+    /** A cell. */
+    record Place(int row, int column) {
+    }
+
+    /** {@return the columns, left to right} */
+    List<GridColumn> columns();
+
+    /** {@return how many rows are shown, an empty one to type into included} */
+    int rows();
+
+    /** The text of a cell; empty where there is none. */
+    String text(int row, int column);
+
+    /** Why a cell should be looked at again; empty when nothing is in doubt. */
+    Optional<String> doubt(int row, int column);
+
+    /** Whether a row is not used and stands back. */
+    boolean quiet(int row);
+
+    /**
+     * Takes what was typed into a cell.
+     *
+     * @return why it cannot be taken, one sentence; empty when it was
+     */
+    Optional<String> enter(int row, int column, String typed);
+
+    /**
+     * Takes a pasted table from a cell on.
+     *
+     * @return empty when the text is no table; otherwise what to say of it, which may be nothing
+     */
+    Optional<String> paste(int row, int column, String text);
+
+    /** Takes a row away. */
+    void remove(int row);
+
+    /** Where Enter goes on from a cell. */
+    Place next(int row, int column);
+}

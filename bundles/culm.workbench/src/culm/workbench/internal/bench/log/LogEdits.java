@@ -1,0 +1,162 @@
+package culm.workbench.internal.bench.log;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+import culm.bench.log.LogModel;
+import culm.bench.log.Tied;
+import culm.model.How;
+import culm.model.LogEntry;
+import culm.model.ModelFactory;
+import culm.model.Quantity;
+import culm.model.ReedLog;
+import culm.model.problem.FileProblemException;
+import culm.model.text.Ids;
+import culm.model.text.Numbers;
+import culm.workbench.internal.bench.BenchSession;
+import culm.workbench.internal.numbers.NumberForm;
+
+/** Changes a log, each change as one command. */
+final class LogEdits {
+    private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
+    private static final double MOST_TURNS = 60;
+    private static final double LONGEST = 200;
+    private final BenchSession<ReedLog> session;
+
+    LogEdits(BenchSession<ReedLog> session) {
+        this.session = session;
+    }
+
+    ReedLog log() {
+        return session.document();
+    }
+
+    private Optional<String> change(String label, Consumer<ReedLog> change) {
+        try {
+            session.change(label, change);
+            return Optional.empty();
+        } catch (FileProblemException e) {
+            return Optional.of(e.problem().sentence());
+        }
+    }
+
+    private static String of(LogEntry entry) {
+        return entry.getNumber() == null ? "" : " of blank " + entry.getNumber();
+    }
+
+    /** Sets a feature, or takes it away. @param value null takes it away */
+    Optional<String> set(LogEntry entry, LogField field, Object value) {
+        return change(field.words() + of(entry), log -> {
+            if (value == null) {
+                entry.eUnset(field.feature());
+            } else {
+                entry.eSet(field.feature(), value);
+            }
+        });
+    }
+
+    /** Takes what was typed. @return why it cannot be taken */
+    Optional<String> type(LogEntry entry, LogField field, String typed, NumberForm lengths) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
+            return set(entry, field, null);
+        }
+        try {
+            return switch (field.kind()) {
+                case DATE -> set(entry, field, day(text));
+                case LENGTH -> number(entry, field, lengths.parse(text), 0, LONGEST);
+                case TURNS -> number(entry, field, turns(text), -MOST_TURNS, MOST_TURNS);
+                default -> set(entry, field, text);
+            };
+        } catch (NumberFormatException e) {
+            return Optional.of(e.getMessage());
+        } catch (DateTimeException e) {
+            return Optional.of("\"" + text + "\" is no day; write 2026-03-09 or 9.3.2026.");
+        }
+    }
+
+    private static LocalDate day(String text) {
+        Matcher dotted = DOTTED.matcher(text);
+        return dotted.matches() ? LocalDate.of(Integer.parseInt(dotted.group(3)), Integer.parseInt(dotted.group(2)), Integer.parseInt(dotted.group(1))) : LocalDate.parse(text);
+    }
+
+    private static double turns(String text) {
+        String bare = text.replaceAll("(?i)\\s*turns?$", "").replace('\u2212', '-');
+        try {
+            return Numbers.parseTyped(bare);
+        } catch (NumberFormatException e) {
+            throw new NumberFormatException("\"" + bare + "\" " + e.getMessage() + ".");
+        }
+    }
+
+    private Optional<String> number(LogEntry entry, LogField field, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            return Optional.of("The " + field.words() + " " + Numbers.format(value) + " is outside " + Numbers.format(least) + " to " + Numbers.format(most) + ".");
+        }
+        Quantity before = (Quantity) entry.eGet(field.feature());
+        return change(field.words() + of(entry), log -> {
+            Quantity quantity = before == null ? ModelFactory.eINSTANCE.createQuantity() : before;
+            quantity.setValue(value);
+            quantity.setHow(How.MEASURED);
+            entry.eSet(field.feature(), quantity);
+        });
+    }
+
+    /** A new blank, with what rarely changes taken over from the last one. */
+    Optional<LogEntry> add(LocalDate today) {
+        LogEntry entry = ModelFactory.eINSTANCE.createLogEntry();
+        int size = log().getEntries().size();
+        if (size > 0) {
+            LogEntry last = log().getEntries().get(size - 1);
+            for (EStructuralFeature kept : LogField.KEPT) {
+                if (last.eIsSet(kept)) {
+                    entry.eSet(kept, last.eGet(kept));
+                }
+            }
+        }
+        entry.setNumber(nextNumber());
+        entry.setId(Ids.of("no-" + entry.getNumber(), "blank", ids()));
+        entry.setTiedOn(today);
+        return change("blank " + entry.getNumber(), log -> log.getEntries().add(entry)).isEmpty() ? Optional.of(entry) : Optional.empty();
+    }
+
+    private List<String> ids() {
+        List<String> ids = new ArrayList<>();
+        log().getEntries().forEach(e -> ids.add(e.getId()));
+        return ids;
+    }
+
+    private String nextNumber() {
+        return String.valueOf(1 + log().getEntries().stream().map(LogEntry::getNumber).filter(n -> n != null && n.matches("\\d{1,8}")).mapToInt(Integer::parseInt).max().orElse(0));
+    }
+
+    void remove(LogEntry entry) {
+        change("without blank " + entry.getNumber(), log -> log.getEntries().remove(entry));
+    }
+
+    /** Takes the blanks of a table; a number that is in the log already is left as it is. @return how many were taken, and how many were there */
+    int[] take(List<Tied> table) {
+        List<String> ids = ids();
+        int[] counts = new int[2];
+        change("blanks of a table", log -> {
+            List<String> known = new ArrayList<>();
+            log.getEntries().forEach(e -> known.add(e.getNumber()));
+            for (Tied tied : table) {
+                boolean there = known.contains(tied.number());
+                counts[there ? 1 : 0]++;
+                if (!there) {
+                    log.getEntries().add(LogModel.write(tied, ids));
+                }
+            }
+        });
+        return counts;
+    }
+}

@@ -1,0 +1,98 @@
+package culm.workbench.internal.bench.log;
+
+import java.util.List;
+import java.util.Optional;
+
+import culm.bench.log.LogModel;
+import culm.bench.log.Tied;
+import culm.figures.Numbers;
+import culm.model.LogEntry;
+import culm.workbench.internal.bench.grid.GridColumn;
+import culm.workbench.internal.bench.grid.GridModel;
+
+/** The blanks of a log that pass the filter, newest last; only to be chosen from. */
+final class LogRows implements GridModel {
+    private static final List<GridColumn> COLUMNS = List.of(new GridColumn("number", "no.", "The number on the blank.", 44, true, false),
+            new GridColumn("on", "tied on", "The day it was tied.", 88, false, false), new GridColumn("by", "by", "Who tied it.", 66, false, false),
+            new GridColumn("turns", "left", "Turns left when the sides closed, left and right.", 62, true, false),
+            new GridColumn("state", "", "Whether it leaks, dries, was kept.", 58, false, false));
+    private List<LogEntry> entries = List.of();
+    private List<Tied> tied = List.of();
+
+    void show(List<LogEntry> now) {
+        entries = List.copyOf(now);
+        tied = entries.stream().map(LogModel::read).toList();
+    }
+
+    /** The entry of a row. */
+    Optional<LogEntry> entry(int row) {
+        return row >= 0 && row < entries.size() ? Optional.of(entries.get(row)) : Optional.empty();
+    }
+
+    int row(LogEntry entry) {
+        return entries.indexOf(entry);
+    }
+
+    @Override
+    public List<GridColumn> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public int rows() {
+        return entries.size();
+    }
+
+    @Override
+    public String text(int row, int column) {
+        Tied t = tied.get(row);
+        return switch (column) {
+            case 0 -> t.number();
+            case 1 -> t.on().map(Object::toString).orElse("");
+            case 2 -> t.by();
+            case 3 -> t.seen().left().isPresent() || t.seen().right().isPresent() ? side(t.seen().left()) + " | " + side(t.seen().right()) : "";
+            default -> state(t);
+        };
+    }
+
+    private static String side(java.util.OptionalDouble turns) {
+        return turns.isPresent() ? Numbers.fixed(turns.getAsDouble(), 1) : "–";
+    }
+
+    private static String state(Tied t) {
+        if (t.leaked().orElse(false)) {
+            return "leaks";
+        }
+        return t.seen().keeper().map(k -> k ? "keeper" : "no").orElse(t.drying() ? "drying" : "");
+    }
+
+    @Override
+    public Optional<String> doubt(int row, int column) {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean quiet(int row) {
+        return false;
+    }
+
+    @Override
+    public Optional<String> enter(int row, int column, String typed) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> paste(int row, int column, String text) {
+        return Optional.empty();
+    }
+
+    @Override
+    public void remove(int row) {
+        // A blank is taken away by its own link, not by a slip of the keys.
+    }
+
+    @Override
+    public Place next(int row, int column) {
+        return new Place(row, column);
+    }
+}

@@ -1,0 +1,2 @@
+/** The editor for a reed log. */
+package culm.workbench.internal.bench.log;

@@ -1,0 +1,2 @@
+/** The bench in the window: what its editors share. */
+package culm.workbench.internal.bench;

@@ -1,0 +1,31 @@
+package culm.workbench.internal.bench.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import culm.figures.Size;
+import culm.figures.TextMeasure;
+
+/** Breaks a text into lines. */
+final class Wrapped {
+    private Wrapped() {
+    }
+
+    static List<String> lines(String text, TextMeasure measure, Size size, boolean bold, double room) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && measure.width(longer, size, bold) > room) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+}

@@ -1,0 +1,2 @@
+/** Pages that scroll: notes with links, and drawings. */
+package culm.workbench.internal.bench.page;

@@ -1,0 +1,2 @@
+/** Cards and templates: seen as the page they will be, written and printed. */
+package culm.workbench.internal.bench.paper;
