@@ -1,14 +1,14 @@
 package culm.workbench.internal.bench;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 
 import culm.figures.Size;
 import culm.model.studio.FileKind;
@@ -16,15 +16,17 @@ import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.LinkText;
 
 /** Which design of the studio; its address is relative to the file that names it. */
 public final class DesignChoice {
     private final Workshop workshop;
     private final Studio studio;
     private final Path from;
-    private final Combo combo;
-    private List<String> addresses = List.of();
-    private List<String> shown = List.of();
+    private final Consumer<String> chosen;
+    private final LinkText link;
+    private String now = "";
 
     /**
      * A choice.
@@ -39,40 +41,44 @@ public final class DesignChoice {
         this.workshop = workshop;
         this.studio = studio;
         this.from = from;
-        combo = new Combo(parent, SWT.READ_ONLY);
-        combo.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-        combo.setData("culm.path", "design");
-        combo.addListener(SWT.Selection, e -> {
-            if (combo.getSelectionIndex() >= 0 && combo.getSelectionIndex() < addresses.size()) {
-                chosen.accept(addresses.get(combo.getSelectionIndex()));
-            }
-        });
+        this.chosen = chosen;
+        link = new LinkText(parent, workshop.look(), "", Size.BODY);
+        link.setData("culm.path", "design");
+        link.addListener(SWT.Resize, e -> say());
+        link.onClick(this::offer);
     }
 
-    /** Shows the designs that are there and the one that is chosen. @param address null or empty for none */
+    /** Shows which one is chosen. @param address null or empty for none */
     public void show(String address) {
-        List<String> names = new ArrayList<>();
-        List<String> now = new ArrayList<>();
+        now = address == null ? "" : address;
+        say();
+    }
+
+    private void say() {
+        int room = Math.max(90, link.getClientArea().width - 26);
+        link.say(Clip.to(now.isEmpty() ? "choose a design" : name(), workshop.look().measure(), Size.BODY, room) + " ▾");
+    }
+
+    private String name() {
+        Optional<Path> file = file(from, now);
+        return index().of(FileKind.DESIGN).stream().filter(e -> file.isPresent() && e.file().equals(file.get())).map(StudioEntry::title).findFirst().orElse(now);
+    }
+
+    private void offer() {
+        Menu menu = new Menu(link);
         for (StudioEntry entry : index().of(FileKind.DESIGN)) {
-            names.add(entry.title());
-            now.add(address(from, entry.file()));
+            String address = address(from, entry.file());
+            MenuItem item = new MenuItem(menu, SWT.RADIO);
+            item.setText(entry.title().replace("&", "&&"));
+            item.setSelection(address.equals(now));
+            item.addListener(SWT.Selection, e -> {
+                if (item.getSelection()) {
+                    chosen.accept(address);
+                }
+            });
         }
-        String wanted = address == null ? "" : address;
-        if (!wanted.isEmpty() && !now.contains(wanted)) {
-            now.add(wanted);
-            names.add(wanted);
-        }
-        if (!names.equals(shown) || combo.getItemCount() == 0) {
-            combo.setItems(names.toArray(String[]::new));
-            shown = names;
-        }
-        addresses = now;
-        int at = now.indexOf(wanted);
-        if (at < 0) {
-            combo.deselectAll();
-        } else {
-            combo.select(at);
-        }
+        menu.setLocation(link.toDisplay(0, link.getSize().y));
+        menu.setVisible(true);
     }
 
     /** What is in the studio: as the window knows it already where it is the same. */
@@ -82,8 +88,8 @@ public final class DesignChoice {
     }
 
     /** {@return its control} */
-    public Combo control() {
-        return combo;
+    public LinkText control() {
+        return link;
     }
 
     /** The address of a file, seen from another. */

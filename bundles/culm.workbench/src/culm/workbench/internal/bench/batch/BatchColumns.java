@@ -8,8 +8,6 @@ import culm.workbench.internal.bench.grid.GridColumn;
 
 /** The columns of a batch's table: readings as often as they are repeated, what comes of them, and words. */
 final class BatchColumns {
-    /** How many columns hold no reading. */
-    static final int OTHERS = 5;
     static final String LABEL = "staple";
     static final String TIE = "tie";
     static final String TURNS = "turns";
@@ -23,16 +21,16 @@ final class BatchColumns {
     private final List<GridColumn> columns = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
 
-    /** @param repeats how many readings of each kind have a column */
-    BatchColumns(int repeats) {
-        add(new GridColumn(LABEL, "staple", "What is written on the staple, or its place in the box.", 54, false, true), null);
+    /** @param repeats how many readings of each dimension have a column, in their order */
+    BatchColumns(int... repeats) {
+        add(new GridColumn(LABEL, "staple", "What is written on the staple, or its place in the box.", 48, false, true), null);
         for (Dimension dimension : Dimension.values()) {
-            for (int i = 0; i < repeats; i++) {
-                add(new GridColumn(id(dimension, i), dimension.label() + (i == 0 ? "" : " " + (i + 1)), dimension.help(), i == 0 ? 76 : 84, true, true), new Reading(dimension, i));
+            for (int i = 0; i < repeats[dimension.ordinal()]; i++) {
+                add(new GridColumn(id(dimension, i), dimension.label() + (i == 0 ? "" : " " + (i + 1)), dimension.help(), i == 0 ? 72 : 82, true, true), new Reading(dimension, i));
             }
         }
-        add(new GridColumn(TIE, "tie at", "The tie length of its setting, mm.", 52, true, false), null);
-        add(new GridColumn(TURNS, "left", "Turns left that the model expects at that tie length.", 44, true, false), null);
+        add(new GridColumn(TIE, "tie at", "The tie length of its setting, mm.", 50, true, false), null);
+        add(new GridColumn(TURNS, "left", "Turns left that the model expects at that tie length.", 42, true, false), null);
         add(new GridColumn(ASIDE, "set aside because", "A reason keeps the staple out of every setting.", 116, false, true), null);
         add(new GridColumn(NOTES, "notes", "Anything else.", 96, false, true), null);
     }

@@ -23,7 +23,7 @@ import culm.workbench.internal.numbers.Units;
 final class BatchRows implements GridModel {
     private final BatchEdits edits;
     private final Units units;
-    private BatchColumns columns = new BatchColumns(1);
+    private BatchColumns columns = new BatchColumns(1, 1, 1);
     private int repeats = 1;
     private boolean down;
     private Map<String, Served> served = Map.of();
@@ -44,12 +44,16 @@ final class BatchRows implements GridModel {
 
     /** As many columns as are wanted, or as there are readings. */
     void fit() {
-        int most = staples().stream().mapToInt(s -> Math.max(s.getLengths().size(), Math.max(s.getTopWides().size(), s.getTopNarrows().size()))).max().orElse(1);
-        columns = new BatchColumns(Math.max(repeats, most));
+        int[] counts = new int[Dimension.values().length];
+        for (Dimension dimension : Dimension.values()) {
+            int most = staples().stream().mapToInt(s -> BatchEdits.readings(s, dimension).size()).max().orElse(1);
+            counts[dimension.ordinal()] = Math.max(repeats, most);
+        }
+        columns = new BatchColumns(counts);
     }
 
     int repeats() {
-        return (columns.all().size() - BatchColumns.OTHERS) / Dimension.values().length;
+        return repeats;
     }
 
     /** Whether Enter goes down a column; otherwise along a row. */
@@ -124,10 +128,11 @@ final class BatchRows implements GridModel {
             List<Double> values = BatchEdits.readings(staple, reading.dimension());
             return reading.number() < values.size() ? form().bare(values.get(reading.number())) : "";
         }
-        Served one = served.get(BatchEdits.label(staple));
+        String label = BatchEdits.label(staple);
+        Served one = served.get(label);
         return switch (columns.get(column).id()) {
             case BatchColumns.LABEL -> BatchEdits.label(staple);
-            case BatchColumns.TIE -> one == null ? "" : new NumberForm(Quantity.LENGTH, units.now(), 1).bare(Math.rint(one.tie() * 10) / 10);
+            case BatchColumns.TIE -> one == null ? aside.containsKey(label) ? "aside" : "" : new NumberForm(Quantity.LENGTH, units.now(), 1).bare(Math.rint(one.tie() * 10) / 10);
             case BatchColumns.TURNS -> one == null ? "" : culm.figures.Numbers.fixed(one.turnsLeft(), 1);
             case BatchColumns.ASIDE -> text(staple.getSetAside());
             default -> text(staple.getNotes());

@@ -55,7 +55,10 @@ public final class Grid extends Canvas {
         field.control().addListener(SWT.FocusOut, e -> take());
         field.control().addListener(SWT.FocusIn, e -> redraw());
         addListener(SWT.Paint, e -> paint.paint(e.gc, getClientArea(), scroll.left(), scroll.top(), row, column, isFocusControl() || field.control().isFocusControl()));
-        addListener(SWT.Resize, e -> scrolled());
+        addListener(SWT.Resize, e -> {
+            scroll.reveal(row, column);
+            scrolled();
+        });
         addListener(SWT.KeyDown, this::key);
         addListener(SWT.KeyDown, this::sideways);
         addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);

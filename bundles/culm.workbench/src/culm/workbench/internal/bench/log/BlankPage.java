@@ -39,19 +39,19 @@ final class BlankPage extends Composite {
         super(parent, SWT.NONE);
         this.look = look;
         this.begin = begin;
-        GridLayout layout = new GridLayout(2, false);
+        GridLayout layout = new GridLayout();
         layout.marginWidth = 0;
         layout.marginHeight = 0;
-        layout.horizontalSpacing = 8;
         setLayout(layout);
         look.dress(this, Role.PAPER, Role.INK);
         form = makeForm.apply(this);
         GridData left = new GridData(SWT.FILL, SWT.FILL, true, true);
-        left.widthHint = 470;
+        left.widthHint = 600;
         form.setLayoutData(left);
-        side = new ScrollPage(this, look);
-        GridData right = new GridData(SWT.FILL, SWT.FILL, false, true, 1, 2);
-        right.widthHint = 288;
+        side = new ScrollPage(form.right(), look);
+        GridData right = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
+        right.verticalIndent = 10;
+        right.heightHint = 120;
         side.setLayoutData(right);
         table = new DrawingCanvas(side.content(), look);
         notes = new NoteList(side.content(), look);
@@ -113,8 +113,7 @@ final class BlankPage extends Composite {
             if (tied.get().oneSided()) {
                 all.add(Note.text("One side closed a turn or more before the other: crooked cane, not the tie length."));
             }
-            all.add(Note.weak(""));
-            all.add(Note.text("").does("take this blank away", remove));
+            all.add(Note.text("A slip?").does("take this blank away", remove));
         }
         shown.problems().forEach(p -> all.add(Note.weak(p)));
         notes.show(all);

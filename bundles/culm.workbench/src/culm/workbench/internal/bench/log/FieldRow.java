@@ -159,6 +159,17 @@ final class FieldRow {
         menu.setVisible(true);
     }
 
+    /** Lets it be written, or not. */
+    void enable(boolean now) {
+        if (text != null) {
+            text.setEnabled(now);
+        }
+        if (design != null) {
+            design.control().setEnabled(now);
+        }
+        choices.forEach(c -> c.setEnabled(now));
+    }
+
     /** Shows the blank as it is now. */
     void show() {
         Object now = now();

@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import culm.bench.log.GroupBy;
 import culm.bench.log.GroupStats;
 import culm.bench.log.LogModel;
-import culm.bench.log.Shares;
 import culm.bench.log.Tied;
+import culm.explore.Share;
 import culm.model.LogEntry;
 import culm.model.ReedLog;
 import culm.workbench.internal.bench.BenchEditor;
@@ -101,7 +101,11 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     private String sentence() {
         GroupStats all = GroupStats.of("all", passed);
         String which = body.filter().some() ? passed.size() + " of " + session().document().getEntries().size() + " blanks" : passed.size() + (passed.size() == 1 ? " blank" : " blanks");
-        return passed.isEmpty() ? which + ". Ctrl+J begins a new one." : which + ". Leaked: " + Shares.text(all.leaks()) + ". Keepers: " + Shares.text(all.keepers());
+        return passed.isEmpty() ? which + ". Ctrl+J begins a new one." : which + ". Leaked: " + share(all.leaks()) + ". Keepers: " + share(all.keepers()) + ".";
+    }
+
+    private static String share(Share share) {
+        return share.of() == 0 ? "none noted" : share.hits() + " of " + share.of() + ", " + Math.round(100 * share.value()) + " %";
     }
 
     /** Asks anew what comes of the log, for the page that is shown. */

@@ -29,6 +29,7 @@ import culm.workbench.internal.bench.DesignChoice;
 final class LogForm extends Composite {
     private final BenchSession<ReedLog> session;
     private final LogEdits edits;
+    private final Composite right;
     private final List<FieldRow> rows = new ArrayList<>();
     private Optional<LogEntry> entry = Optional.empty();
     private Consumer<String> say = sentence -> { };
@@ -47,7 +48,13 @@ final class LogForm extends Composite {
         group(left, LogField.BLANK);
         group(left, LogField.FROM);
         group(left, LogField.HOW);
-        group(column(), LogField.SEEN);
+        right = column();
+        group(right, LogField.SEEN);
+    }
+
+    /** {@return the right column, where something more may stand below the fields} */
+    Composite right() {
+        return right;
     }
 
     private Composite column() {
@@ -57,7 +64,7 @@ final class LogForm extends Composite {
         layout.marginHeight = 0;
         layout.verticalSpacing = 3;
         column.setLayout(layout);
-        column.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        column.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         workshop().look().dress(column, Role.PAPER, Role.INK);
         return column;
     }
@@ -68,7 +75,7 @@ final class LogForm extends Composite {
         head.setFont(workshop().look().font(Size.HEADING, SWT.BOLD));
         workshop().look().dress(head, Role.PAPER, Role.INK);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
-        wide.verticalIndent = rows.isEmpty() ? 2 : 6;
+        wide.verticalIndent = column.getChildren().length == 1 ? 2 : 6;
         head.setLayoutData(wide);
         group.fields().forEach(f -> rows.add(new FieldRow(column, f, this, () -> used(f))));
     }
@@ -119,7 +126,7 @@ final class LogForm extends Composite {
             settle();
         }
         entry = now;
-        setVisible(now.isPresent());
+        rows.forEach(r -> r.enable(now.isPresent()));
         rows.forEach(FieldRow::show);
     }
 
