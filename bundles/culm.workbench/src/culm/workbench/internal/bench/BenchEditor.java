@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -17,10 +18,9 @@ import org.eclipse.ui.part.EditorPart;
 import culm.model.Document;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
-import culm.workbench.internal.editor.DiskGuard;
 import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.undo.UndoTarget;
-import culm.workbench.internal.widgets.NoticeBar;
 
 /**
  * What the editors of a batch and of a log have in common: opening, saving, undo, and the guard of the file.
@@ -32,7 +32,7 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
     private final String icon;
     private Workshop workshop;
     private BenchSession<D> session;
-    private NoticeBar notice;
+    private GuardBars guards;
     private Composite all;
     private boolean dirty;
 
@@ -68,22 +68,19 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
     @Override
     public final void createPartControl(Composite parent) {
         all = new Composite(parent, SWT.NONE);
-        notice = build(all);
-        DiskGuard guard = new DiskGuard(session, notice, this::refused);
-        Runnable end = workshop.studio().onChange(guard::changed);
-        all.addListener(SWT.Dispose, e -> end.run());
-        parent.getShell().addListener(SWT.Activate, e -> {
-            if (!all.isDisposed()) {
-                guard.check();
-            }
-        });
-        session.readOnly().ifPresent(p -> notice.say("Only to be looked at: " + p.sentence()));
+        build(all);
         session.onChange(this::changed);
         changed();
     }
 
-    /** Makes what stands in it. @return where notices are shown */
-    protected abstract NoticeBar build(Composite parent);
+    /** Makes what stands in it, {@link #guards} among it. */
+    protected abstract void build(Composite parent);
+
+    /** Makes the lines that say something about the file. @param parent where they go, a grid of two columns */
+    protected final void guards(Composite parent) {
+        guards = new GuardBars(parent, session, () -> "", this::refused);
+        guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
+    }
 
     /** Shows the document as it is now. */
     protected abstract void show();
@@ -123,13 +120,9 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
 
     @Override
     public final void doSave(IProgressMonitor monitor) {
-        try {
-            settle();
-            session.save();
-            notice.say("");
-        } catch (FileProblemException e) {
+        settle();
+        if (!guards.save()) {
             monitor.setCanceled(true);
-            refused(e);
         }
     }
 

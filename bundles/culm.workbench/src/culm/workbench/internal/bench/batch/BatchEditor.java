@@ -23,7 +23,6 @@ import culm.workbench.internal.bench.BenchHeader;
 import culm.workbench.internal.bench.DesignChoice;
 import culm.workbench.internal.bench.grid.Grid;
 import culm.workbench.internal.editor.Recompute;
-import culm.workbench.internal.widgets.NoticeBar;
 
 /** The editor for a batch of measured staples: the table, and beside it the settings it comes to. */
 public final class BatchEditor extends BenchEditor<Batch> {
@@ -47,7 +46,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
     }
 
     @Override
-    protected NoticeBar build(Composite all) {
+    protected void build(Composite all) {
         edits = new BatchEdits(session());
         rows = new BatchRows(edits, workshop().units());
         recompute = new Recompute<>(workshop().worker(), workshop().look().display()::asyncExec, this::publish);
@@ -60,10 +59,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
         workshop().look().dress(all, Role.PAPER, Role.INK);
         header = new BenchHeader(all, workshop().look(), List.of("Bench card…", "Read a table…", "Write a table…"), this::header);
         header.setLayoutData(across());
-        NoticeBar notice = new NoticeBar(all, workshop().look());
-        GridData bar = across();
-        bar.exclude = true;
-        notice.setLayoutData(bar);
+        guards(all);
         setup = new BatchSetup(all, session(), edits, rows, this::showTable);
         setup.setLayoutData(across());
         setup.onSay(this::say);
@@ -89,7 +85,6 @@ public final class BatchEditor extends BenchEditor<Batch> {
         say("");
         Runnable end = workshop().units().onChange(this::showTable);
         all.addListener(SWT.Dispose, e -> end.run());
-        return notice;
     }
 
     private static GridData across() {

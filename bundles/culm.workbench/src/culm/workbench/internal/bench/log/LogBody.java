@@ -18,13 +18,11 @@ import culm.workbench.internal.bench.BenchHeader;
 import culm.workbench.internal.bench.grid.Grid;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.LinkText;
-import culm.workbench.internal.widgets.NoticeBar;
 
 /** What stands in a log's editor: the blanks, and the pages beside them. */
 final class LogBody {
     private static final int LIST = 322;
     private final BenchHeader header;
-    private final NoticeBar notice;
     private final FilterBar filter;
     private final LogRows rows = new LogRows();
     private final Grid grid;
@@ -37,7 +35,7 @@ final class LogBody {
     private LogEditor.Page page = LogEditor.Page.BLANK;
     private boolean selecting;
 
-    LogBody(Composite all, LogEditor editor, LogEdits edits) {
+    LogBody(Composite all, LogEditor editor, LogEdits edits, java.util.function.Consumer<Composite> guards) {
         Workshop workshop = editor.session().workshop();
         Look look = workshop.look();
         GridLayout layout = new GridLayout(2, false);
@@ -49,10 +47,7 @@ final class LogBody {
         look.dress(all, Role.PAPER, Role.INK);
         header = new BenchHeader(all, look, Stream.of(LogEditor.Page.values()).map(LogEditor.Page::words).toList(), i -> editor.showPage(LogEditor.Page.values()[i]));
         header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        notice = new NoticeBar(all, look);
-        GridData bar = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
-        bar.exclude = true;
-        notice.setLayoutData(bar);
+        guards.accept(all);
         Composite left = new Composite(all, SWT.NONE);
         GridLayout column = new GridLayout();
         column.marginWidth = 8;
@@ -130,10 +125,6 @@ final class LogBody {
 
     BenchHeader header() {
         return header;
-    }
-
-    NoticeBar notice() {
-        return notice;
     }
 
     FilterBar filter() {

@@ -19,7 +19,6 @@ import culm.workbench.internal.bench.BenchEditor;
 import culm.workbench.internal.bench.grid.Grid;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.editor.Recompute;
-import culm.workbench.internal.widgets.NoticeBar;
 
 /** The editor for a reed log: its blanks at the left, what is asked of them at the right. */
 public final class LogEditor extends BenchEditor<ReedLog> {
@@ -63,15 +62,14 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     }
 
     @Override
-    protected NoticeBar build(Composite all) {
+    protected void build(Composite all) {
         edits = new LogEdits(session());
         recompute = new Recompute<>(workshop().worker(), workshop().look().display()::asyncExec, this::publish);
-        body = new LogBody(all, this, edits);
+        body = new LogBody(all, this, edits, this::guards);
         List<LogEntry> entries = session().document().getEntries();
         chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
         Runnable end = workshop().units().onChange(() -> body.blank().show(chosen));
         all.addListener(SWT.Dispose, e -> end.run());
-        return body.notice();
     }
 
     List<Tied> log() {

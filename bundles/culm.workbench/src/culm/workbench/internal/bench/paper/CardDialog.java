@@ -33,7 +33,7 @@ import culm.model.studio.Studio;
 import culm.workbench.internal.app.Workshop;
 
 /** Bench cards: of one design, or of a batch for each setting, for each staple, or one for the class. */
-public final class CardDialog extends PaperDialog {
+public final class CardDialog extends PagesDialog {
     private static final List<String> EACH = List.of("each setting", "each staple", "the whole class");
     private final DesignedBlank design;
     private final CardHead head;

@@ -20,7 +20,7 @@ import culm.geometry.GeometryException;
 import culm.workbench.internal.app.Workshop;
 
 /** The outline of the cane as cut, 1:1, with the width gauge; also as DXF R12. */
-public final class TemplateDialog extends PaperDialog {
+public final class TemplateDialog extends PagesDialog {
     private static final int DXF = IDialogConstants.CLIENT_ID + 4;
     private final String name;
     private final Optional<Template> template;

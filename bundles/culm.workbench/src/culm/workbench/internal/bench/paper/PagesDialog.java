@@ -34,7 +34,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.export.FigurePrinter;
 
 /** Pages seen as they will be printed, on A4 or US Letter, with what is asked beside them; written as PDF or SVG, and printed. */
-abstract class PaperDialog extends Dialog {
+abstract class PagesDialog extends Dialog {
     private static final int PDF = IDialogConstants.CLIENT_ID + 1;
     private static final int SVG = IDialogConstants.CLIENT_ID + 2;
     private static final int PRINT = IDialogConstants.CLIENT_ID + 3;
@@ -48,7 +48,7 @@ abstract class PaperDialog extends Dialog {
     private Control on;
     private int page;
 
-    PaperDialog(Shell shell, Workshop workshop, String title) {
+    PagesDialog(Shell shell, Workshop workshop, String title) {
         super(shell);
         this.workshop = workshop;
         this.title = title;
