@@ -154,7 +154,7 @@ final class BatchRows implements GridModel {
             boolean there = reading.number() < BatchEdits.readings(staples().get(row), reading.dimension()).size();
             return there ? Optional.ofNullable(doubts.getOrDefault(label, Map.of()).get(reading.dimension())) : Optional.empty();
         }
-        return columns.get(column).id().equals(BatchColumns.TIE) ? Optional.ofNullable(aside.get(label)).filter(a -> !a.isBlank()) : Optional.empty();
+        return columns.get(column).id().equals(BatchColumns.TIE) && !quiet(row) ? Optional.ofNullable(aside.get(label)).filter(a -> !a.isBlank()) : Optional.empty();
     }
 
     @Override

@@ -142,5 +142,6 @@ final class BatchSetup extends Composite {
         }
         across.chosen(!rows.down());
         down.chosen(rows.down());
+        layout(true, true);
     }
 }

@@ -48,7 +48,7 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         if (p.served() == 0) {
             return "None of the " + p.batch().staples().size() + " staples can be used with this design; below stands why.";
         }
-        String ties = p.settings().stream().limit(4).map(s -> Numbers.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", "));
+        String ties = p.settings().stream().limit(4).map(s -> Numbers.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", ")).replaceFirst(", ([^,]*)$", p.settings().size() <= 4 ? " and $1" : ", $1");
         return p.served() + " of " + p.batch().staples().size() + " staples in " + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
                 + (p.settings().size() > 4 ? ", …" : "") + " mm" + (p.fewest() ? "" : "; perhaps fewer would do") + (doubts.isEmpty() ? "" : "; look again at " + doubts.size());
     }

@@ -6,6 +6,8 @@ import org.eclipse.swt.widgets.ScrollBar;
 
 /** How far a grid is scrolled, in points. */
 final class GridScroll {
+    /** Below the last row, for a scroll bar that lies over it. */
+    private static final int SLACK = 8;
     private final Grid grid;
     private final GridModel model;
     private final GridLook paint;
@@ -28,7 +30,7 @@ final class GridScroll {
 
     void fit() {
         Rectangle area = grid.getClientArea();
-        set(grid.getVerticalBar(), (model.rows() + 1) * paint.line(), area.height, paint.line());
+        set(grid.getVerticalBar(), (model.rows() + 1) * paint.line() + SLACK, area.height, paint.line());
         set(grid.getHorizontalBar(), paint.width(), area.width, 24);
     }
 
@@ -43,7 +45,7 @@ final class GridScroll {
         fit();
         Rectangle area = grid.getClientArea();
         Rectangle cell = paint.cell(row, column, left(), top());
-        shift(grid.getVerticalBar(), cell.y - paint.line(), cell.y + cell.height - area.height);
+        shift(grid.getVerticalBar(), cell.y - paint.line(), cell.y + cell.height + SLACK - area.height);
         shift(grid.getHorizontalBar(), cell.x, cell.x + cell.width - area.width);
     }
 

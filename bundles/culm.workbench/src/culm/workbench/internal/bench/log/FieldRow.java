@@ -182,6 +182,9 @@ final class FieldRow {
         for (int i = 0; i < choices.size(); i++) {
             choices.get(i).chosen(values.get(i).equals(now));
         }
+        if (!choices.isEmpty()) {
+            choices.get(0).getParent().layout();
+        }
     }
 
     private String words(Object now) {

@@ -15,6 +15,7 @@ import culm.bench.learn.LearnChart;
 import culm.bench.learn.Learned;
 import culm.bench.learn.LearnedText;
 import culm.blank.rules.Severity;
+import culm.design.Bridge;
 import culm.figures.Role;
 import culm.model.FitData;
 import culm.model.problem.FileProblemException;
@@ -72,7 +73,8 @@ final class LearnPage extends Composite {
         notes.add(Note.head(learned.group().text()));
         List<String> lines = LearnedText.of(learned);
         for (int i = 0; i < lines.size(); i++) {
-            Note note = Note.text(Character.toUpperCase(lines.get(i).charAt(0)) + lines.get(i).substring(1) + (lines.get(i).endsWith(".") ? "" : "."));
+            String line = lines.get(i).replaceAll("(?<= )-(?=\\d)", "\u2212");
+            Note note = Note.text(Character.toUpperCase(line.charAt(0)) + line.substring(1) + (line.endsWith(".") ? "" : "."));
             boolean last = i == lines.size() - 1;
             notes.add(last && learned.said() ? note.signed(learned.worthIt() ? Severity.FINE : Severity.ADVICE) : note);
         }
@@ -86,11 +88,15 @@ final class LearnPage extends Composite {
     private void design(Learned learned, Path design, List<Note> notes) {
         String name = design.getFileName().toString();
         Optional<FitData> inUse = use.inUse(design);
-        inUse.ifPresent(fit -> notes.add(Note.strong(name + " uses " + (fit.getBlank() == null || fit.getBlank().isBlank() ? "a fit to a blank that worked" : "what was " + fit.getBlank()) + ".")
-                .signed(Severity.FINE).does("drop it", () -> run(() -> use.drop(design)))));
+        inUse.ifPresent(fit -> notes.add(Note.strong(name + " uses " + words(fit.getBlank()) + ".").signed(Severity.FINE).does("drop it", () -> run(() -> use.drop(design)))));
         if (learned.worthIt()) {
             notes.add(Note.text(inUse.isPresent() ? "Or use this in " + name + "." : name + " does not use it.").does("use it in " + name, () -> run(() -> use.use(learned, design))));
         }
+    }
+
+    private static String words(String blank) {
+        String given = blank == null ? "" : blank.strip();
+        return given.startsWith(Bridge.LEARNED) ? "what was " + given : "a fit to a blank that worked" + (given.isEmpty() ? "" : ": " + given);
     }
 
     private interface Work {

@@ -15,7 +15,7 @@ import culm.bench.log.GroupStats;
 import culm.bench.log.LogSummary;
 import culm.bench.log.PlannedSeen;
 import culm.bench.log.Tied;
-import culm.blank.rules.Say;
+import culm.figures.Numbers;
 import culm.figures.Role;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
@@ -84,7 +84,7 @@ final class WhoPage extends Composite {
     }
 
     private static String part(String what, OptionalDouble value) {
-        return value.isEmpty() ? "" : what + " " + (value.getAsDouble() >= 0.05 ? "+" : "") + Say.tenth(value.getAsDouble());
+        return value.isEmpty() ? "" : what + " " + (value.getAsDouble() >= 0.05 ? "+" : "") + Numbers.fixed(value.getAsDouble(), 1);
     }
 
     NoteList notes() {
