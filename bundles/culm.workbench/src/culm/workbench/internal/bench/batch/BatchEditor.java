@@ -180,6 +180,11 @@ public final class BatchEditor extends BenchEditor<Batch> {
         return grid;
     }
 
+    /** {@return the heads of the table's columns} */
+    public List<String> heads() {
+        return rows.columns().stream().map(culm.workbench.internal.bench.grid.GridColumn::head).toList();
+    }
+
     /** {@return the sentence under the name} */
     public String sentence() {
         return header.sentence();

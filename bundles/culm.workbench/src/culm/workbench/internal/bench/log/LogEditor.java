@@ -206,6 +206,9 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     @Override
     public void setFocus() {
         body.grid().setFocus();
+        if (body.page() == Page.LEARN) {
+            ask(); // a design may use something else by now
+        }
     }
 
     /** {@return whether what is shown will still change} */

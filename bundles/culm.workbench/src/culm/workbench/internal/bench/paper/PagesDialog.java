@@ -34,7 +34,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.export.FigurePrinter;
 
 /** Pages seen as they will be printed, on A4 or US Letter, with what is asked beside them; written as PDF or SVG, and printed. */
-abstract class PagesDialog extends Dialog {
+public abstract class PagesDialog extends Dialog {
     private static final int PDF = IDialogConstants.CLIENT_ID + 1;
     private static final int SVG = IDialogConstants.CLIENT_ID + 2;
     private static final int PRINT = IDialogConstants.CLIENT_ID + 3;
@@ -176,7 +176,7 @@ abstract class PagesDialog extends Dialog {
     }
 
     /** {@return the page that is shown} */
-    final Optional<Drawing> shown() {
+    public final Optional<Drawing> shown() {
         return preview.page();
     }
 
@@ -219,8 +219,12 @@ abstract class PagesDialog extends Dialog {
         return file == null ? Optional.empty() : Optional.of(Path.of(file.toLowerCase(java.util.Locale.ROOT).endsWith("." + ending) ? file : file + "." + ending));
     }
 
-    /** Writes all pages as one PDF. */
-    final void pdf(Path file) {
+    /**
+     * Writes all pages as one PDF.
+     *
+     * @param file where to
+     */
+    public final void pdf(Path file) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             PdfWriter.write(all(), Palette.PRINT, out);
@@ -230,8 +234,12 @@ abstract class PagesDialog extends Dialog {
         }
     }
 
-    /** Writes each page as an SVG; several get a number. */
-    final void svg(Path file) {
+    /**
+     * Writes each page as an SVG; several get a number.
+     *
+     * @param file where to
+     */
+    public final void svg(Path file) {
         List<Drawing> all = all();
         for (int i = 0; i < all.size(); i++) {
             String name = file.getFileName().toString();

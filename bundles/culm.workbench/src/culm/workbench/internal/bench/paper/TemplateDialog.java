@@ -1,6 +1,7 @@
 package culm.workbench.internal.bench.paper;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Optional;
 
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -79,10 +80,19 @@ public final class TemplateDialog extends PagesDialog {
         super.createButtonsForButtonBar(parent);
     }
 
+    /**
+     * Writes the outlines as DXF R12.
+     *
+     * @param file where to
+     */
+    public void dxf(Path file) {
+        write(file, TemplateDxf.write(template.orElseThrow(), name).getBytes(StandardCharsets.US_ASCII));
+    }
+
     @Override
     protected void buttonPressed(int id) {
         if (id == DXF) {
-            file("dxf").ifPresent(f -> write(f, TemplateDxf.write(template.orElseThrow(), name).getBytes(StandardCharsets.US_ASCII)));
+            file("dxf").ifPresent(this::dxf);
         } else {
             super.buttonPressed(id);
         }

@@ -1,0 +1,179 @@
+package culm.workbench.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Shell;
+import org.junit.jupiter.api.Test;
+
+import culm.model.Batch;
+import culm.model.MeasuredStaple;
+import culm.workbench.internal.bench.batch.BatchActions;
+import culm.workbench.internal.bench.batch.BatchEditor;
+import culm.workbench.internal.bench.grid.Grid;
+import culm.workbench.internal.widgets.LinkText;
+
+/** The whole way through the editor for a batch: measured, pasted, read, split, saved, opened again, put on cards. */
+class BatchEditorTest extends BenchTest {
+    private static final String FILE = "class-box.batch";
+
+    private List<MeasuredStaple> staples(BatchEditor editor) throws Exception {
+        return ui(() -> List.copyOf(((Batch) editor.session().document()).getStaples()));
+    }
+
+    private void split(BatchEditor editor) throws Exception {
+        until("the batch is split", () -> !editor.pending());
+    }
+
+    @Test
+    void aCaliperThatTypesAValueAndEnterFillsTheTable() throws Exception {
+        BatchEditor editor = newBatch();
+        Grid grid = editor.grid();
+        String before = ui(() -> editor.session().text());
+        ui(() -> grid.go(0, 1));
+        caliper(grid, "47.02", "3.38", "2.12", "46,88", "3,40", "2,11");
+        assertEquals(2, staples(editor).size());
+        assertEquals("1", staples(editor).get(0).getLabel());
+        assertEquals(List.of(46.88), staples(editor).get(1).getLengths());
+        assertEquals(List.of(3.4), staples(editor).get(1).getTopWides());
+        assertEquals(List.of(2.11), staples(editor).get(1).getTopNarrows());
+        assertEquals(2, ui(grid::row), "the empty row for the next staple");
+        assertEquals(1, ui(grid::column));
+        split(editor);
+        assertTrue(ui(editor::sentence).startsWith("2 of 2 staples in 1 setting: tie at "), ui(editor::sentence));
+
+        for (int i = 0; i < 6; i++) {
+            command("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(before, ui(() -> editor.session().text()));
+        assertFalse(ui(editor::isDirty));
+        for (int i = 0; i < 6; i++) {
+            command("org.eclipse.ui.edit.redo");
+        }
+        String changed = ui(() -> editor.session().text());
+        ui(() -> page().saveEditor(editor, false));
+        assertFalse(ui(editor::isDirty));
+        assertEquals(changed, text("new.batch"));
+        ui(() -> page().closeEditor(editor, false));
+        BatchEditor again = openBatch("new.batch");
+        assertEquals(2, staples(again).size());
+        assertEquals(changed, ui(() -> again.session().text()));
+    }
+
+    @Test
+    void enterMayGoDownAColumn() throws Exception {
+        BatchEditor editor = newBatch();
+        ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> l.words().equals("down")).findFirst().orElseThrow().click());
+        ui(() -> editor.grid().go(0, 1));
+        caliper(editor.grid(), "47.02", "46.88");
+        ui(() -> editor.grid().go(0, 2));
+        caliper(editor.grid(), "3.38", "3.40", "2.12", "2.11");
+        assertEquals(2, staples(editor).size());
+        assertEquals(List.of(3.4), staples(editor).get(1).getTopWides());
+        assertEquals(List.of(2.11), staples(editor).get(1).getTopNarrows());
+    }
+
+    @Test
+    void aReadingMayBeRepeatedAndIsMarkedWhenTheCaliperCannotExplainIt() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> l.words().equals("2")).findFirst().orElseThrow().click());
+        ui(() -> editor.grid().go(0, 2));
+        caliper(editor.grid(), "47.31");
+        split(editor);
+        assertEquals(List.of(47.0, 47.31), staples(editor).get(0).getLengths());
+        assertTrue(ui(editor::notes).stream().anyMatch(n -> n.startsWith("Staple 1: Repeated readings of length differ by 0.31 mm; this caliper explains 0.04 mm.")),
+                ui(editor::notes).toString());
+    }
+
+    @Test
+    void whatIsNoMeasureIsRefusedAndTheCellKeepsIt() throws Exception {
+        BatchEditor editor = newBatch();
+        ui(() -> editor.grid().go(0, 1));
+        caliper(editor.grid(), "4702");
+        assertEquals(0, staples(editor).size());
+        assertEquals(0, ui(() -> editor.grid().row()));
+        assertEquals(1, ui(() -> editor.grid().column()), "it stays where it is to be typed again");
+        assertEquals("4702", ui(() -> cell(editor.grid()).getText()));
+        caliper(editor.grid(), "47.02");
+        assertEquals(List.of(47.02), staples(editor).get(0).getLengths());
+    }
+
+    @Test
+    void rowsOfASpreadsheetArePastedAsOneStepOrNotAtAll() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        String before = ui(() -> editor.session().text());
+        int many = staples(editor).size();
+        ui(() -> editor.grid().go(many, 1));
+        paste(editor.grid(), "47,10\t3,39\t2,12\n46,95\t3,38\t2,10\n");
+        assertEquals(many + 2, staples(editor).size());
+        assertEquals(List.of(47.1), staples(editor).get(many).getLengths());
+        assertEquals(List.of(2.1), staples(editor).get(many + 1).getTopNarrows());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, ui(() -> editor.session().text()));
+        ui(() -> editor.grid().go(many, 1));
+        paste(editor.grid(), "47.10\t3.39\t2.12\n46.95\tthree\t2.10\n");
+        assertEquals(before, ui(() -> editor.session().text()), "a bad cell would move the rows below it");
+    }
+
+    @Test
+    void ofATableWithABadRowTheOthersAreTakenAndItIsNamed() throws Exception {
+        BatchEditor editor = newBatch();
+        Files.writeString(folder.resolve("box.csv"), "staple;length;top wide;top narrow\n7;47,01;3,38;2,12\n8;forty;3,40;2,11\n9;46,90;3,39;2,10\n", StandardCharsets.UTF_8);
+        display().asyncExec(() -> new BatchActions(editor).read(folder.resolve("box.csv")));
+        Shell said = shell("Not all of it was read");
+        String words = ui(() -> find(said, org.eclipse.swt.widgets.Label.class).stream().map(org.eclipse.swt.widgets.Label::getText).reduce("", String::concat));
+        assertTrue(words.contains("box.csv, line 3") && words.contains("forty"), words);
+        press(said, "OK");
+        assertEquals(List.of("7", "9"), staples(editor).stream().map(MeasuredStaple::getLabel).toList());
+        assertEquals(List.of(46.9), staples(editor).get(1).getLengths());
+    }
+
+    @Test
+    void aStapleIsSetAsideWithItsReasonAndTakenAway() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        int column = ui(() -> column(editor, "set aside because"));
+        ui(() -> editor.grid().go(1, column));
+        caliper(editor.grid(), "solder open");
+        split(editor);
+        assertTrue(ui(editor::notes).contains("Staple 2: solder open"), ui(editor::notes).toString());
+        int many = staples(editor).size();
+        ui(() -> {
+            editor.grid().go(1, 1);
+            key(cell(editor.grid()), SWT.DEL, SWT.MOD1);
+        });
+        assertEquals(many - 1, staples(editor).size());
+        assertFalse(staples(editor).stream().anyMatch(s -> s.getLabel().equals("2")));
+    }
+
+    private static int column(BatchEditor editor, String head) {
+        for (int c = 0; c < editor.heads().size(); c++) {
+            if (editor.heads().get(c).equals(head)) {
+                return c;
+            }
+        }
+        throw new AssertionError("no column " + head);
+    }
+
+    @Test
+    void cardsOfABatchAreSeenAndWritten() throws Exception {
+        openBatch(FILE);
+        Shell dialog = dialog("culm.bench.card", "Bench card");
+        Combo each = ui(() -> find(dialog, Combo.class).stream().filter(c -> "each".equals(c.getData("culm.ask"))).findFirst().orElseThrow());
+        for (int i = 0; i < 3; i++) {
+            int number = i;
+            ui(() -> {
+                each.select(number);
+                each.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+            });
+            settle();
+        }
+        ui(dialog::close);
+    }
+}
