@@ -3,6 +3,7 @@ package culm.workbench.internal.bench.batch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import culm.bench.batch.BatchCsv;
 import culm.bench.batch.BatchModel;
@@ -60,15 +61,16 @@ final class BatchPaste {
 
     private String cells(int row, int column, String text) {
         List<Cell> cells = new ArrayList<>();
-        List<Integer> into = columnsFrom(column);
         String[] lines = text.split("\\R");
+        int widest = Stream.of(lines).mapToInt(line -> parts(line).length).max().orElse(0);
+        List<Integer> into = columnsFrom(column, widest);
         int to = row;
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].stripTrailing();
             if (line.isBlank() || cells.isEmpty() && line.chars().noneMatch(Character::isDigit)) {
                 continue;
             }
-            String[] parts = line.indexOf('\t') >= 0 ? line.split("\t", -1) : line.indexOf(';') >= 0 ? line.split(";", -1) : line.strip().split("\\s+");
+            String[] parts = parts(line);
             if (parts.length > into.size()) {
                 return "Line " + (i + 1) + " has " + parts.length + " cells, here are " + into.size() + " columns. Nothing was pasted.";
             }
@@ -84,15 +86,23 @@ final class BatchPaste {
         return refused.orElse("");
     }
 
-    private List<Integer> columnsFrom(int column) {
-        List<Integer> into = new ArrayList<>();
-        List<GridColumn> all = columns.all();
-        for (int c = column; c < all.size(); c++) {
-            if (all.get(c).editable()) {
-                into.add(c);
+    private static String[] parts(String line) {
+        return line.indexOf('\t') >= 0 ? line.split("\t", -1) : line.indexOf(';') >= 0 ? line.split(";", -1) : line.strip().split("\\s+");
+    }
+
+    /** Where cells go: one reading each when there are as many cells as things to measure from here on; otherwise column by column. */
+    private List<Integer> columnsFrom(int column, int cells) {
+        List<Integer> all = new ArrayList<>();
+        List<Integer> firsts = new ArrayList<>();
+        for (int c = column; c < columns.all().size(); c++) {
+            if (columns.get(c).editable()) {
+                all.add(c);
+            }
+            if (columns.reading(c) != null && columns.reading(c).number() == 0) {
+                firsts.add(c);
             }
         }
-        return into;
+        return !firsts.isEmpty() && firsts.get(0) == column && firsts.size() == cells ? firsts : all;
     }
 
     private String cell(List<Cell> cells, int row, int column, String text) {
