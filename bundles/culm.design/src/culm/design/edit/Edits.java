@@ -2,6 +2,7 @@ package culm.design.edit;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
@@ -20,6 +21,7 @@ import culm.model.FitData;
 import culm.model.How;
 import culm.model.ModelFactory;
 import culm.model.Part;
+import culm.model.PartsFile;
 import culm.model.Quantity;
 import culm.model.Row;
 import culm.model.Setup;
@@ -67,6 +69,24 @@ public final class Edits {
             throw new IllegalArgumentException("a " + document.eClass().getName() + " cannot become a " + other.eClass().getName());
         }
         return new Edit(document, label, () -> Becoming.become(document, other));
+    }
+
+    /** Adds a copy of a part at the end of a file of parts. */
+    public static Edit addPart(PartsFile file, Part part) {
+        Part copy = EcoreUtil.copy(part);
+        return new Edit(file, "new " + Elements.nameOf(part), () -> file.getParts().add(copy));
+    }
+
+    /** Takes a part out of its file. */
+    public static Edit removePart(PartsFile file, Part part) {
+        return new Edit(file, "remove " + (part.getName() == null ? Elements.nameOf(part) : part.getName()), () -> file.getParts().remove(part));
+    }
+
+    /** The number at a path as it stands, not to be changed; empty when it is absent or in a linked part. */
+    public Optional<Quantity> quantity(String path) {
+        InputPath at = number(path);
+        Element element = elements.find(at.element());
+        return element == null ? Optional.empty() : Slots.quantity(element, at);
     }
 
     /** Whether a change at this path would first copy a linked part into the design. */

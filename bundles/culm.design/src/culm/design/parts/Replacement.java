@@ -65,7 +65,8 @@ public final class Replacement {
         return all;
     }
 
-    private Preview preview(Path file) {
+    /** What becomes of one design; nothing is written. */
+    public Preview preview(Path file) {
         String shown = studio.shown(file);
         try {
             Design design = studio.files().load(file, shown, Design.class).document();
@@ -102,6 +103,20 @@ public final class Replacement {
         studio.files().save(loaded.document(), file, Optional.of(loaded.stamp()));
     }
 
+    /**
+     * What a design's file holds with the other part; nothing is written.
+     *
+     * @throws FileProblemException when it cannot be read, or only looked at
+     */
+    public byte[] content(Path file) throws FileProblemException {
+        Loaded<Design> loaded = studio.files().load(file, studio.shown(file), Design.class);
+        if (loaded.readOnly().isPresent()) {
+            throw new FileProblemException(loaded.readOnly().get());
+        }
+        edit(loaded.document(), file);
+        return studio.files().bytes(loaded.document());
+    }
+
     private void edit(Design design, Path file) throws FileProblemException {
         Edits edits = Edits.of(design, PartResolver.in(studio, file, studio.shown(file)), RandomGenerator.getDefault());
         for (String kind : List.of("staple", "gouge", "shape", "thread")) {
@@ -118,6 +133,12 @@ public final class Replacement {
         } catch (Link.BadLinkException e) {
             return false; // a link that leads nowhere is told when the design is opened
         }
+    }
+
+    /** The designs that use the part. @throws FileProblemException when there is no such part, or the other is of another kind */
+    public List<Path> users(StudioIndex index) throws FileProblemException {
+        requireSameKind(index);
+        return designs(index);
     }
 
     private List<Path> designs(StudioIndex index) {

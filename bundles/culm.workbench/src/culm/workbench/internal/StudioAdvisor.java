@@ -43,8 +43,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
         configurer.setSaveAndRestore(true);
         File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
         Look look = new Look(Display.getCurrent(), fonts.toPath());
-        Extensions extensions = Extensions.start();
-        workshop = new Workshop(look, extensions.profiles(), extensions.rules());
+        workshop = new Workshop(look, Extensions.start());
         workshop.installIn(configurer.getWorkbench());
     }
 

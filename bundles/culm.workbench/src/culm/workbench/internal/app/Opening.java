@@ -14,6 +14,7 @@ import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.log.LogEditor;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignInput;
+import culm.workbench.internal.parts.PartsEditor;
 
 /** Opens the files of a studio in their editors. */
 public final class Opening {
@@ -52,7 +53,8 @@ public final class Opening {
             case DESIGN -> Optional.of(DesignEditor.ID);
             case BATCH -> Optional.of(BatchEditor.ID);
             case LOG -> Optional.of(LogEditor.ID);
-            case PARTS, LIMITS -> Optional.empty();
+            case PARTS -> Optional.of(PartsEditor.ID);
+            case LIMITS -> Optional.empty();
         };
     }
 

@@ -17,7 +17,7 @@ import org.osgi.service.prefs.Preferences;
 
 import culm.blank.rules.Rules;
 import culm.design.Bridge;
-import culm.geometry.profile.Profiles;
+import culm.extensions.Extensions;
 import culm.model.files.Claims;
 import culm.model.files.ModelFiles;
 import culm.workbench.internal.look.Icons;
@@ -34,6 +34,7 @@ public final class Workshop {
     private final ModelFiles files = new ModelFiles();
     private final Bridge bridge;
     private final Rules rules;
+    private final Extensions extensions;
     private final Icons icons;
     private final StudioFolder studio;
     private final Claims claims = new Claims();
@@ -47,13 +48,13 @@ public final class Workshop {
      * A workshop that knows some types and rules.
      *
      * @param look how the window looks
-     * @param profiles the types of profiles
-     * @param rules the rules
+     * @param extensions what Culm and the plug-ins bring
      */
-    public Workshop(Look look, Profiles profiles, Rules rules) {
+    public Workshop(Look look, Extensions extensions) {
         this.look = look;
-        this.bridge = new Bridge(profiles);
-        this.rules = rules;
+        this.extensions = extensions;
+        this.bridge = new Bridge(extensions.profiles());
+        this.rules = extensions.rules();
         this.icons = new Icons(look.display());
         this.studio = new StudioFolder(files, worker, look.display()::asyncExec);
     }
@@ -95,6 +96,11 @@ public final class Workshop {
     /** {@return the icons} */
     public Icons icons() {
         return icons;
+    }
+
+    /** {@return what Culm and the plug-ins bring, and what could not be used} */
+    public Extensions extensions() {
+        return extensions;
     }
 
     /** {@return says to others which files are open here} */

@@ -71,7 +71,7 @@ public final class DesignSession extends FileSession<Design> {
 
     /** Shows a blank that differs from the design. */
     void compute(DesignedBlank other) {
-        recompute.ask(() -> Shown.of(other, workshop().rules()));
+        recompute.ask(() -> Shown.of(other, workshop().rules(), workshop().extensions().findings()));
     }
 
     private void publish(Shown now) {

@@ -53,7 +53,7 @@ final class EditorBody {
         header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""), refused);
         guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        form = new ParameterForm(all, workshop, session);
+        form = new ParameterForm(all, workshop, session, refused);
         GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
         left.widthHint = FORM;
         form.setLayoutData(left);

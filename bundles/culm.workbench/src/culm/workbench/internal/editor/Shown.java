@@ -1,7 +1,9 @@
 package culm.workbench.internal.editor;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.rules.Finding;
@@ -33,11 +35,12 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      *
      * @param blank the blank
      * @param rules the rules to judge by
+     * @param always what is said of every design, such as a plug-in that cannot be used
      * @return what to show
      */
-    static Shown of(DesignedBlank blank, Rules rules) {
+    static Shown of(DesignedBlank blank, Rules rules, List<Finding> always) {
         Assessment assessment = blank.assess();
-        List<Finding> findings = blank.judge(assessment, rules);
+        List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
                 Optional.of(Reed.of(assessment)), List.of());
     }

@@ -25,6 +25,7 @@ public final class Details extends Composite {
     private final FormContext context;
     private final Label help;
     private final Label range;
+    private final Label words;
     private final NumberField plusMinus;
     private final Button measured;
     private NumberRow row;
@@ -53,7 +54,7 @@ public final class Details extends Composite {
         help.setLayoutData(tall);
         range = label(SWT.NONE, Role.QUIET);
         range.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 3, 1));
-        Label words = label(SWT.NONE, Role.QUIET);
+        words = label(SWT.NONE, Role.QUIET);
         words.setText("give / take");
         plusMinus = new NumberField(this, context.look());
         GridData narrow = new GridData(SWT.FILL, SWT.CENTER, false, false);
@@ -121,6 +122,7 @@ public final class Details extends Composite {
     }
 
     private void setControlsVisible(boolean now) {
+        words.setVisible(now);
         plusMinus.setVisible(now);
         measured.setVisible(now);
     }

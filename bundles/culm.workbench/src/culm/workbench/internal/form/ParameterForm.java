@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -25,11 +26,13 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.parts.PartLink;
 import culm.workbench.internal.sharing.FileSession.Change;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The numbers of a design: what a maker can measure first, in the order of the bench, the rest under more. */
 public final class ParameterForm extends Composite implements FormContext {
+    private static final int PART_ROOM = 116;
     private final Workshop workshop;
     private final DesignSession session;
     private final ScrolledComposite scroll;
@@ -38,6 +41,8 @@ public final class ParameterForm extends Composite implements FormContext {
     private final Set<String> openTables = new HashSet<>();
     private final List<NumberRow> rows = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
+    private final List<PartLink> partLinks = new ArrayList<>();
+    private final Consumer<FileProblemException> refused;
     private FormPlan plan = new FormPlan(List.of());
     private Composite page;
 
@@ -47,9 +52,11 @@ public final class ParameterForm extends Composite implements FormContext {
      * @param parent where it goes
      * @param workshop what the window works with
      * @param session the design
+     * @param refused told why something cannot be done
      */
-    public ParameterForm(Composite parent, Workshop workshop, DesignSession session) {
+    public ParameterForm(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
+        this.refused = refused;
         this.workshop = workshop;
         this.session = session;
         GridLayout layout = new GridLayout();
@@ -76,6 +83,7 @@ public final class ParameterForm extends Composite implements FormContext {
         rebuild();
         rows.forEach(NumberRow::show);
         tables.forEach(RowsTable::show);
+        partLinks.forEach(PartLink::show);
         details.show();
     }
 
@@ -93,6 +101,7 @@ public final class ParameterForm extends Composite implements FormContext {
         Composite old = page;
         rows.clear();
         tables.clear();
+        partLinks.clear();
         page = new Composite(scroll, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
@@ -118,19 +127,25 @@ public final class ParameterForm extends Composite implements FormContext {
 
     private void section(FormPlan.Section section) {
         boolean open = opened.contains(section.title());
-        Label title = new Label(page, SWT.NONE);
+        Composite head = new Composite(page, SWT.NONE);
+        GridLayout across = new GridLayout(2 + section.parts().size(), false);
+        across.marginWidth = 0;
+        across.marginHeight = 0;
+        across.horizontalSpacing = 1;
+        head.setLayout(across);
+        look().dress(head, Role.PAPER, Role.INK);
+        GridData whole = new GridData(SWT.FILL, SWT.END, true, false, 2, 1);
+        whole.horizontalIndent = 16;
+        whole.verticalIndent = rows.isEmpty() ? 0 : 6;
+        head.setLayoutData(whole);
+        Label title = new Label(head, SWT.NONE);
         title.setText(section.title());
         title.setFont(look().font(Size.BODY, SWT.BOLD));
         look().dress(title, Role.PAPER, Role.INK);
-        GridData left = new GridData(SWT.FILL, SWT.END, true, false);
-        left.horizontalIndent = 16;
-        left.verticalIndent = rows.isEmpty() ? 0 : 6;
-        title.setLayoutData(left);
-        if (section.more().isEmpty() && section.parts().isEmpty()) {
-            new Label(page, SWT.NONE).setVisible(false);
-        } else {
-            LinkText more = new LinkText(page, look(), open ? "less" : "more", Size.SMALL);
-            more.setLayoutData(new GridData(SWT.END, SWT.END, false, false));
+        section.parts().forEach(part -> partLinks.add(new PartLink(head, session, part, PART_ROOM / section.parts().size(), refused)));
+        if (!section.more().isEmpty() || !section.parts().isEmpty()) {
+            LinkText more = new LinkText(head, look(), open ? "less" : "more", Size.SMALL);
+            more.setLayoutData(new GridData(SWT.END, SWT.END, true, false));
             more.onClick(() -> open(section.title(), !open));
             more.setData("culm.more", section.title());
         }

@@ -17,17 +17,22 @@ import culm.model.problem.FileProblemException;
  * Something done with files: what each held before (nothing when it was not there) and holds after. It is taken back only
  * as long as the files still hold what it left there.
  */
-final class FileStep {
+public final class FileStep {
     private final String label;
     private final Map<Path, Optional<byte[]>> before = new LinkedHashMap<>();
     private final Map<Path, Optional<byte[]>> after = new LinkedHashMap<>();
 
-    FileStep(String label) {
+    /**
+     * Nothing planned yet.
+     *
+     * @param label what it is called after the words "undo" and "redo"
+     */
+    public FileStep(String label) {
         this.label = label;
     }
 
     /** Plans what a file shall hold. */
-    FileStep put(Path file, byte[] content) {
+    public FileStep put(Path file, byte[] content) {
         after.put(file, Optional.of(content.clone()));
         return this;
     }

@@ -24,7 +24,8 @@ public final class StudioSteps implements UndoTarget {
         refused = todo;
     }
 
-    void run(FileStep step) throws FileProblemException {
+    /** Does a step, to be taken back later. @throws FileProblemException when it cannot be done; then nothing is */
+    public void run(FileStep step) throws FileProblemException {
         step.run();
         before.push(step);
         after.clear();

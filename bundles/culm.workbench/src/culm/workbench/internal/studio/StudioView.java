@@ -26,6 +26,7 @@ import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
 
@@ -131,8 +132,11 @@ public final class StudioView extends ViewPart {
 
     private void open(Object element) {
         StudioEntry entry = element instanceof Node.Entry file ? file.entry() : element instanceof Node.Use use ? use.design() : null;
+        Opening opening = new Opening(getSite().getPage());
         if (entry != null) {
-            new Opening(getSite().getPage()).open(entry.file());
+            opening.open(entry.file());
+        } else if (element instanceof Node.Held held) {
+            opening.open(held.file().file()).filter(PartsEditor.class::isInstance).ifPresent(e -> ((PartsEditor) e).choose(held.part().id()));
         } else {
             viewer.setExpandedState(element, !viewer.getExpandedState(element));
         }

@@ -1,0 +1,238 @@
+package culm.workbench.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import culm.model.StaplePart;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.editor.DesignInput;
+import culm.workbench.internal.parts.PartsEditor;
+import culm.workbench.internal.parts.PartsSession;
+import culm.workbench.internal.widgets.LinkText;
+
+/** Parts: edited in their file, chosen for designs, replaced in many, found twice. */
+class PartsTest extends StudioTest {
+    private static final String FILE = "harbour-row.parts";
+    private static final String DESIGN = "trial-12.reed";
+
+    @BeforeEach
+    void openStudio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        until("the studio is read", () -> Workshop.of(workbench()).studio().index().filter(i -> i.entries().stream().anyMatch(e -> e.file().startsWith(folder))).isPresent());
+    }
+
+    private PartsEditor parts(String part) throws Exception {
+        PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new DesignInput(folder.resolve(FILE)), PartsEditor.ID));
+        ui(() -> editor.choose(part));
+        return editor;
+    }
+
+    private static PartsSession session(PartsEditor editor) {
+        return editor.getAdapter(PartsSession.class);
+    }
+
+    private void typed(String path, String text) throws Exception {
+        ui(() -> {
+            StyledText field = find(window().getShell(), StyledText.class).stream().filter(t -> path.equals(t.getData("culm.path"))).findFirst().orElseThrow();
+            field.setFocus();
+            field.setText(text);
+            Event enter = new Event();
+            enter.detail = SWT.TRAVERSE_RETURN;
+            field.notifyListeners(SWT.Traverse, enter);
+        });
+    }
+
+    private void words(String asked, String text) throws Exception {
+        ui(() -> {
+            Text field = find(window().getShell(), Text.class).stream().filter(t -> asked.equals(t.getData("culm.text"))).findFirst().orElseThrow();
+            field.setFocus();
+            field.setText(text);
+            Event enter = new Event();
+            enter.detail = SWT.TRAVERSE_RETURN;
+            field.notifyListeners(SWT.Traverse, enter);
+        });
+    }
+
+    private void choose(String asked, String item) throws Exception {
+        ui(() -> {
+            Combo combo = find(window().getShell(), Combo.class).stream().filter(c -> asked.equals(c.getData("culm.choice"))).findFirst().orElseThrow();
+            combo.select(combo.indexOf(item));
+            assertEquals(item, combo.getText());
+            combo.notifyListeners(SWT.Selection, new Event());
+        });
+    }
+
+    private Map<String, String> files() throws IOException {
+        Map<String, String> all = new TreeMap<>();
+        try (Stream<Path> list = Files.list(folder)) {
+            for (Path path : list.filter(p -> p.toString().matches(".*\\.(reed|parts)")).toList()) {
+                all.put(path.getFileName().toString(), Files.readString(path));
+            }
+        }
+        return all;
+    }
+
+    @Test
+    void aPartIsEditedTakenBackAndSaved() throws Exception {
+        PartsEditor editor = parts("staple-47");
+        String before = ui(() -> session(editor).text());
+        typed("staple.length", "47,1");
+        typed("staple.topWide", "3.36");
+        words("name", "47, measured anew");
+        words("source", "the drawer by the window, invented");
+        words("measured on", "2026-10-02");
+        words("notes", "a little wider than the others");
+        StaplePart staple = ui(() -> (StaplePart) editor.chosen().orElseThrow());
+        assertEquals(47.1, staple.getLength().getValue(), 1e-9);
+        assertEquals("2026-10-02", staple.getMeasuredOn().toString());
+        keepPicture("parts-editor");
+        ui(() -> page().saveEditor(editor, false));
+        assertTrue(text(FILE).contains("<length value=\"47.1\" tolerance=\"0.05\" how=\"measured\"/>") && text(FILE).contains("47, measured anew"));
+        for (int i = 0; i < 6; i++) {
+            command("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(before, ui(() -> session(editor).text()));
+        for (int i = 0; i < 6; i++) {
+            command("org.eclipse.ui.edit.redo");
+        }
+        assertEquals(text(FILE), ui(() -> session(editor).text()));
+    }
+
+    @Test
+    void aDayThatIsNoneIsRefusedInWords() throws Exception {
+        PartsEditor editor = parts("staple-47");
+        words("measured on", "last week");
+        assertFalse(ui(editor::isDirty));
+        typed("staple.length", "4700");
+        assertFalse(ui(editor::isDirty), "out of range");
+    }
+
+    @Test
+    void wetOrDryAndTheKindAreChosen() throws Exception {
+        PartsEditor editor = parts("gouge-60-45");
+        choose("measured on cane that was", "wet");
+        assertTrue(ui(() -> session(editor).text()).contains("<moisture>wet</moisture>"));
+        choose("kind of gouge", "concentric");
+        assertTrue(ui(() -> session(editor).text()).contains("culm.gouge.concentric"));
+        command("org.eclipse.ui.edit.undo");
+        command("org.eclipse.ui.edit.undo");
+        assertFalse(ui(editor::isDirty));
+        assertEquals("middle and side", ui(() -> find(window().getShell(), Combo.class).stream().filter(c -> "kind of gouge".equals(c.getData("culm.choice"))).findFirst().orElseThrow().getText()));
+    }
+
+    @Test
+    void partsAreCopiedAndRemoved() throws Exception {
+        PartsEditor editor = parts("staple-47");
+        int before = ui(() -> editor.parts().size());
+        click("copy");
+        assertEquals(before + 1, ui(() -> editor.parts().size()));
+        assertTrue(ui(() -> editor.chosen().orElseThrow().getName()).endsWith("copy"));
+        click("remove");
+        assertEquals(before, ui(() -> editor.parts().size()));
+        ui(() -> editor.choose("staple-47"));
+        click("remove");
+        Shell asked = shell("Remove 47, class set");
+        press(asked, "Cancel");
+        assertEquals(before, ui(() -> editor.parts().size()), "designs use it");
+    }
+
+    @Test
+    void theDesignsThatUseItAreListed() throws Exception {
+        parts("staple-47");
+        int users = ui(() -> Workshop.of(workbench()).studio().index().orElseThrow().usersOf(folder.resolve(FILE), "staple-47").size());
+        assertTrue(users > 1);
+        assertTrue(ui(() -> find(window().getShell(), Table.class).stream().anyMatch(t -> t.getItemCount() == users)));
+    }
+
+    private void partMenu(String word, String item) throws Exception {
+        ui(() -> {
+            LinkText link = find(window().getShell(), LinkText.class).stream().filter(l -> word.equals(l.getData("culm.partLink"))).findFirst().orElseThrow();
+            Menu menu = ((culm.workbench.internal.parts.PartLink) link.getData("culm.partLink.menu")).menu();
+            for (MenuItem each : menu.getItems()) {
+                each.setSelection(false);
+            }
+            MenuItem chosen = Stream.of(menu.getItems()).filter(i -> i.getText().startsWith(item)).findFirst().orElseThrow();
+            assertTrue(chosen.isEnabled(), item);
+            chosen.setSelection(true);
+            chosen.notifyListeners(SWT.Selection, new Event());
+            menu.dispose();
+        });
+    }
+
+    @Test
+    void aDesignTakesAnotherPartOrACopy() throws Exception {
+        DesignEditor editor = open(DESIGN);
+        String before = ui(() -> session(editor).text());
+        partMenu("staple", "46, one of the short ones");
+        shown(editor);
+        assertEquals(46, value(editor, "staple.length"), 1e-9);
+        assertTrue(ui(() -> session(editor).text()).contains("harbour-row.parts#staple-46"));
+        partMenu("staple", "Copy into this design");
+        shown(editor);
+        assertTrue(ui(() -> session(editor).text()).contains("<length value=\"46\""));
+        assertEquals(46, value(editor, "staple.length"), 1e-9);
+        command("org.eclipse.ui.edit.undo");
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, ui(() -> session(editor).text()));
+        keepPicture("part-links");
+        partMenu("staple", "Open its file");
+        assertTrue(ui(() -> page().getActiveEditor() instanceof PartsEditor parts && parts.chosen().orElseThrow().getId().equals("staple-47")));
+    }
+
+    @Test
+    void onePartTakesAnothersPlaceInManyDesignsAsOneStep() throws Exception {
+        Map<String, String> before = files();
+        parts("staple-47");
+        Shell dialog = dialog("culm.sharing.replace", "Replace 47, class set");
+        ui(() -> {
+            Combo by = find(dialog, Combo.class).get(0);
+            by.select(Stream.of(by.getItems()).map(t -> t.startsWith("46,")).toList().indexOf(true));
+            by.notifyListeners(SWT.Selection, new Event());
+        });
+        until("every design is looked at", () -> find(dialog, org.eclipse.swt.widgets.Button.class).stream().anyMatch(b -> b.getText().equals("Replace") && b.isEnabled()));
+        keepPicture("replace");
+        assertEquals(before, files(), "nothing is written yet");
+        press(dialog, "Replace");
+        Map<String, String> after = files();
+        assertTrue(after.get(DESIGN).contains("#staple-46") && !after.get(DESIGN).contains("#staple-47\""));
+        settle();
+        ui(() -> page().showView("culm.workbench.studio").setFocus());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, files());
+        command("org.eclipse.ui.edit.redo");
+        assertEquals(after, files());
+    }
+
+    @Test
+    void partsThatAreThereTwiceAreFound() throws Exception {
+        String text = text(FILE);
+        String staple = text.substring(text.indexOf("  <staple id=\"staple-46\">"), text.indexOf("  <staple id=\"staple-47-places\">"));
+        Files.writeString(folder.resolve(FILE), text.replace(staple, staple + staple.replace("staple-46", "again").replace("46, one of the short ones", "46 from the box")));
+        Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("#staple-47\"", "#again\""));
+        Shell dialog = dialog("culm.sharing.duplicates", "Parts that are there twice");
+        until("they are found", () -> find(dialog, LinkText.class).stream().anyMatch(l -> l.words().startsWith("use 46, one of the short ones instead")));
+        keepPicture("twice");
+        press(dialog, "Close");
+    }
+}

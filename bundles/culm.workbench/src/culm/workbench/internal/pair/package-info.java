@@ -1,0 +1,2 @@
+/** Two designs side by side. */
+package culm.workbench.internal.pair;

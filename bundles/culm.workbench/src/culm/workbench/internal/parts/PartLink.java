@@ -1,0 +1,145 @@
+package culm.workbench.internal.parts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+
+import culm.figures.Size;
+import culm.model.Design;
+import culm.model.Part;
+import culm.model.problem.FileProblemException;
+import culm.model.studio.Link;
+import culm.model.studio.StudioIndex;
+import culm.model.studio.StudioIndex.Held;
+import culm.workbench.internal.app.Opening;
+import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.LinkText;
+
+/** Which part of the studio a design uses: its name, and behind it a menu of the others, of copying it, and of opening its file. */
+public final class PartLink {
+    private final DesignSession session;
+    private final Workshop workshop;
+    private final String word;
+    private final int room;
+    private final Consumer<FileProblemException> refused;
+    private final LinkText link;
+
+    /**
+     * A link for one part.
+     *
+     * @param parent where it goes
+     * @param session the design
+     * @param word staple, gouge, shape or thread
+     * @param room how wide it may be
+     * @param refused told why something cannot be done
+     */
+    public PartLink(Composite parent, DesignSession session, String word, int room, Consumer<FileProblemException> refused) {
+        this.session = session;
+        this.workshop = session.workshop();
+        this.word = word;
+        this.room = room;
+        this.refused = refused;
+        link = new LinkText(parent, workshop.look(), "", Size.SMALL);
+        link.setData("culm.partLink", word);
+        link.setData("culm.partLink.menu", this);
+        link.onClick(() -> menu().setVisible(true));
+        show();
+    }
+
+    /** Shows what is used now. */
+    public void show() {
+        String name = name();
+        link.setToolTipText(word + ": " + name + (linked() ? ", linked" : "") + ". Click to choose another.");
+        String words = Clip.to(name, workshop.look().measure(), Size.SMALL, room) + " \u25be";
+        if (!words.equals(link.words())) {
+            link.say(words);
+            link.requestLayout();
+        }
+    }
+
+    private Part part() {
+        Design design = session.design();
+        return switch (word) {
+            case "staple" -> design.getStaple();
+            case "gouge" -> design.getGouge();
+            case "shape" -> design.getShape();
+            default -> design.getThread();
+        };
+    }
+
+    private boolean linked() {
+        return part() != null && part().getLink() != null;
+    }
+
+    private String name() {
+        Part part = part();
+        if (part == null) {
+            return "no " + word;
+        }
+        if (part.getLink() == null) {
+            return part.getName() == null || part.getName().isBlank() ? "own " + word : part.getName();
+        }
+        try {
+            return PartWords.name(session.studio().resolve(session.file(), session.shownName(), part).part());
+        } catch (FileProblemException e) {
+            return part.getLink() + ", missing";
+        }
+    }
+
+    /** {@return the menu of what can be done; it goes away when it is left} */
+    public Menu menu() {
+        Menu menu = new Menu(link.getShell(), SWT.POP_UP);
+        StudioIndex index = workshop.studio().studio().filter(s -> s.root().equals(session.studio().root())).flatMap(s -> workshop.studio().index())
+                .orElseGet(() -> session.studio().index());
+        List<Held> parts = index.parts().stream().filter(h -> h.part().kind().equals(word)).toList();
+        boolean several = parts.stream().map(Held::file).distinct().count() > 1;
+        Optional<PartPlace> now = linked() ? PartPlace.of(part().getLink(), session.file()) : Optional.empty();
+        for (Held held : parts) {
+            MenuItem item = item(menu, SWT.RADIO, PartWords.name(held.part()) + (several ? "  (" + held.file().title() + ")" : ""), () -> use(held));
+            item.setSelection(now.isPresent() && now.get().equals(new PartPlace(held.file().file(), held.part().id())));
+        }
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(menu, SWT.PUSH, "Copy into this design", () -> change(edits -> edits.unlink(word), "copy the " + word + " into the design")).setEnabled(linked());
+        item(menu, SWT.PUSH, "Open its file", () -> now.ifPresent(this::open)).setEnabled(linked());
+        menu.addListener(SWT.Hide, e -> link.getDisplay().asyncExec(menu::dispose));
+        return menu;
+    }
+
+    private static MenuItem item(Menu menu, int style, String text, Runnable todo) {
+        MenuItem item = new MenuItem(menu, style);
+        item.setText(text.replace("&", "&&"));
+        item.addListener(SWT.Selection, e -> {
+            if (style != SWT.RADIO || item.getSelection()) {
+                todo.run();
+            }
+        });
+        return item;
+    }
+
+    private void use(Held held) {
+        Link to = Link.between(session.file(), held.file().file(), held.part().id());
+        if (!linked() || !to.toString().equals(part().getLink())) {
+            change(edits -> edits.link(word, to), "use " + PartWords.name(held.part()));
+        }
+    }
+
+    private void change(DesignSession.Change change, String label) {
+        try {
+            session.change(change, label);
+        } catch (FileProblemException e) {
+            refused.accept(e);
+        }
+    }
+
+    private void open(PartPlace place) {
+        var page = org.eclipse.ui.PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+        new Opening(page).open(place.file()).filter(PartsEditor.class::isInstance).ifPresent(e -> ((PartsEditor) e).choose(place.id()));
+    }
+}

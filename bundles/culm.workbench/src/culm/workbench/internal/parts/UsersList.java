@@ -1,0 +1,69 @@
+package culm.workbench.internal.parts;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.model.studio.StudioEntry;
+import culm.model.studio.StudioIndex;
+import culm.workbench.internal.app.Workshop;
+
+/** The designs that use a part; one is opened by a double click or Enter. */
+final class UsersList extends Composite {
+    private final Workshop workshop;
+    private final Label heading;
+    private final Table table;
+    private List<StudioEntry> shown = List.of();
+
+    UsersList(Composite parent, Workshop workshop, Consumer<Path> open) {
+        super(parent, SWT.NONE);
+        this.workshop = workshop;
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        setLayout(layout);
+        workshop.look().dress(this, Role.PAPER, Role.INK);
+        heading = new Label(this, SWT.NONE);
+        heading.setFont(workshop.look().font(Size.BODY, SWT.BOLD));
+        workshop.look().dress(heading, Role.PAPER, Role.INK);
+        heading.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        table = new Table(this, SWT.SINGLE | SWT.V_SCROLL | SWT.VIRTUAL | SWT.FULL_SELECTION);
+        table.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(table, Role.PAPER, Role.INK);
+        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        table.addListener(SWT.SetData, e -> {
+            TableItem item = (TableItem) e.item;
+            StudioEntry design = shown.get(table.indexOf(item));
+            item.setText(design.title());
+            item.setImage(workshop.icons().get("design"));
+        });
+        table.addListener(SWT.DefaultSelection, e -> open.accept(shown.get(table.getSelectionIndex()).file()));
+    }
+
+    /** Shows who uses a part. @param id of the part; empty for none */
+    void show(StudioIndex index, Path file, String id) {
+        List<StudioEntry> now = id.isEmpty() ? List.of() : index.usersOf(file, id).stream().map(u -> u.design()).distinct().toList();
+        heading.setText(id.isEmpty() ? "" : now.isEmpty() ? "No design uses it" : "Used by " + now.size() + (now.size() == 1 ? " design" : " designs"));
+        if (!now.equals(shown)) {
+            shown = now;
+            table.clearAll();
+            table.setItemCount(now.size());
+        }
+        table.setVisible(!now.isEmpty());
+    }
+
+    /** {@return how many use it} */
+    int count() {
+        return shown.size();
+    }
+}
