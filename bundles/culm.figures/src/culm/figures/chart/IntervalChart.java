@@ -84,7 +84,7 @@ public record IntervalChart(String caption, List<Row> rows) {
         });
         pen.group(Part.SERIES, caption, p -> {
             for (int i = 0; i < rows.size(); i++) {
-                row(p, rows.get(i), x, w, TOP + high * i + (above ? NAME : 0) + row / 2, above ? TOP + high * i + NAME : Double.NaN);
+                row(p, rows.get(i), x, w, TOP + high * i + (above ? NAME : 0) + row / 2, above ? TOP + high * i + NAME : Double.NaN, measure);
             }
         });
         List<String> words = new ArrayList<>();
@@ -92,8 +92,8 @@ public record IntervalChart(String caption, List<Row> rows) {
         return pen.drawing(w, bottom + 10, caption, String.join("; ", words) + ".");
     }
 
-    private static void row(Pen p, Row r, Axis x, double width, double y, double nameAt) {
-        p.text(r.name(), 12, Double.isNaN(nameAt) ? y + 4.5 : nameAt, Anchor.START, Size.BODY, Role.INK);
+    private static void row(Pen p, Row r, Axis x, double width, double y, double nameAt, TextMeasure measure) {
+        p.text(Names.cut(r.name(), width - 24, measure), 12, Double.isNaN(nameAt) ? y + 4.5 : nameAt, Anchor.START, Size.BODY, Role.INK);
         p.text(r.words(), width - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
         if (Double.isFinite(r.value())) {
             p.line(x.at(r.low()), y, x.at(r.high()), y, r.role(), 2.4);

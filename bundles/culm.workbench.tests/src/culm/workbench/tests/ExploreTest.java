@@ -170,6 +170,45 @@ class ExploreTest extends StudioTest {
     }
 
     @Test
+    void variantsThatAreStoppedAreShownAsFarAsTheyWereMade() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS, "trial-13-two-gouges.reed");
+        VariantsPage page = ui(() -> editor.explore().variants());
+        ui(() -> {
+            page.list().rows().get(0).values("70 to 74 in 1000");
+            page.list().rows().get(1).values("-0.1 to 0.1 in 1000");
+            page.run();
+        });
+        until("some were made", () -> page.bar().said().contains(" of 1,000,000 variants"));
+        ui(() -> page.bar().stop());
+        until("it has stopped", () -> !page.pending());
+        VariantsFound found = ui(() -> page.found().orElseThrow());
+        assertTrue(found.table().rows() > 0 && found.table().rows() < 1_000_000, found.table().rows() + " rows");
+        assertEquals(found.table().rows(), ui(() -> page.table().rows().length));
+        assertTrue(ui(() -> page.bar().said()).startsWith("Stopped after "), ui(() -> page.bar().said()));
+    }
+
+    @Test
+    void whatIsNoValueIsSaid() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = ui(() -> editor.explore().variants());
+        for (String wrong : List.of("", "long", "70 to 75 by 0", "70 to 75 in many", "-4 to 75 by 1", "70; 7o")) {
+            ui(() -> {
+                page.list().rows().get(0).values(wrong);
+                page.run();
+            });
+            String said = ui(() -> page.bar().said());
+            assertTrue(said.endsWith(".") && said.length() > 20, wrong + ": " + said);
+            assertFalse(ui(() -> page.bar().running()));
+        }
+        ui(() -> {
+            page.list().rows().get(0).values("70,5 to 71,5 in 3");
+            page.run();
+        });
+        until("a decimal comma is read", () -> !page.pending() && page.found().isPresent());
+        assertEquals(71, ui(() -> page.found().orElseThrow().line(5).values()[0]), 1e-9);
+    }
+
+    @Test
     void aMapNamesTheRulesThatBoundIt() throws Exception {
         DesignEditor editor = ask(Question.VARIANTS);
         VariantsPage page = ui(() -> editor.explore().variants());

@@ -1,0 +1,116 @@
+package culm.figures.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+
+import org.junit.jupiter.api.Test;
+
+import culm.figures.Box;
+import culm.figures.Dash;
+import culm.figures.Drawing;
+import culm.figures.Role;
+import culm.figures.Shape;
+import culm.figures.Text;
+import culm.figures.TextMeasure;
+import culm.figures.font.ShippedFont;
+
+/** Maps, parallel axes and intervals put values where their axes say. */
+class ExploringChartsTest {
+    private static final TextMeasure FONT = ShippedFont.load();
+
+    private static List<Text> texts(Drawing drawing) {
+        return drawing.flat().stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
+    }
+
+    private static RegionMap plane() {
+        double[] x = {0, 1, 2, 3, 4};
+        double[] y = {10, 20, 30};
+        double[][] values = new double[y.length][x.length];
+        int[][] marks = new int[y.length][x.length];
+        for (int r = 0; r < y.length; r++) {
+            for (int c = 0; c < x.length; c++) {
+                values[r][c] = x[c];
+                marks[r][c] = x[c] > 1.5 ? 1 : 0;
+            }
+        }
+        return new RegionMap("map", new AxisLabel("across", ""), new AxisLabel("up", ""), x, y, marks, values, List.of(new RegionMap.Level(1, "one", Role.INK, Dash.SOLID)),
+                List.of(new RegionMap.Name("works", 0, 1, true), new RegionMap.Name("fails: turns left", 4, 1, false)));
+    }
+
+    @Test
+    void aLineLiesWhereItsValueIsAndRegionsMeetHalfWay() {
+        ChartDrawing chart = plane().draw(500, 300, FONT);
+        assertEquals(0, chart.x().value(chart.plot().x()), 1e-9, "a map ends where its values do");
+        assertEquals(4, chart.x().value(chart.plot().right()), 1e-9);
+        List<Shape> shapes = chart.drawing().flat().stream().filter(Shape.class::isInstance).map(Shape.class::cast).toList();
+        Box fits = shapes.stream().filter(s -> s.style().fill().equals(java.util.Optional.of(Role.FITS))).findFirst().orElseThrow().path().bounds();
+        assertEquals(chart.x().at(0), fits.x(), 1e-9);
+        assertEquals(chart.x().at(1.5), fits.right(), 1e-9);
+        Box level = shapes.stream().filter(s -> s.style().stroke().equals(java.util.Optional.of(Role.INK)) && s.path().bounds().height() > 100).findFirst().orElseThrow().path().bounds();
+        assertEquals(chart.x().at(1), level.x(), 1e-9);
+        assertEquals(0, level.width(), 1e-9);
+    }
+
+    @Test
+    void namesOfRegionsStayInsideAndApart() {
+        SplittableRandom random = new SplittableRandom(8);
+        RegionMap plane = plane();
+        for (int run = 0; run < 200; run++) {
+            List<RegionMap.Name> names = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                names.add(new RegionMap.Name("fails: turns left, pinched " + i, random.nextInt(5), random.nextInt(3), false));
+            }
+            RegionMap map = new RegionMap("map", plane.across(), plane.up(), plane.x(), plane.y(), plane.marks(), plane.values(), plane.levels(), names);
+            ChartDrawing chart = map.draw(random.nextDouble(260, 900), random.nextDouble(160, 500), FONT);
+            List<Text> drawn = texts(chart.drawing()).stream().filter(t -> t.role() == Role.DOES_NOT).toList();
+            assertFalse(drawn.isEmpty());
+            for (Text a : drawn) {
+                Box box = a.box(FONT);
+                assertTrue(box.x() >= chart.plot().x() && box.right() <= chart.plot().right(), "run " + run + ": " + a.text());
+                assertTrue(drawn.stream().allMatch(b -> a == b || !b.box(FONT).overlaps(box)), "run " + run + ": names lie on each other");
+            }
+        }
+    }
+
+    @Test
+    void aLineCrossesEachParallelAxisAtItsValue() {
+        List<ParallelAxes.Upright> axes = List.of(new ParallelAxes.Upright("tie length", List.of()), new ParallelAxes.Upright("staple", List.of("47", "46")));
+        ParallelAxes chart = new ParallelAxes("c", axes, List.of(new ParallelAxes.Line(new double[] {70, 0}, Role.RULE, 1), new ParallelAxes.Line(new double[] {74, 1}, Role.RULE, 1),
+                new ParallelAxes.Line(new double[] {71, 1}, Role.FITS, 1)));
+        ChartDrawing drawn = chart.draw(400, 300, FONT);
+        Box line = drawn.drawing().flat().stream().filter(Shape.class::isInstance).map(Shape.class::cast).filter(s -> s.style().stroke().equals(java.util.Optional.of(Role.FITS)))
+                .findFirst().orElseThrow().path().bounds();
+        assertEquals(drawn.y().at(71), line.bottom(), 1e-9);
+        assertEquals(drawn.plot().y(), line.y(), 1e-9, "the last part stands at the top");
+        assertTrue(texts(drawn.drawing()).stream().map(Text::text).toList().containsAll(List.of("tie length", "staple", "47", "46")));
+    }
+
+    @Test
+    void namesOfSharesAreNeverCutAndNeverLieOnOthers() {
+        for (double width : new double[] {330, 450, 640, 900}) {
+            List<IntervalChart.Row> rows = Arrays.asList(new IntervalChart.Row("the end of the cane lies under the wrap and above the cork", 0.5, 0.4, 0.6, "50.0 % (40.0 to 60.0)", Role.THREAD),
+                    new IntervalChart.Row("all rules", Double.NaN, 0, 1, "none", Role.THREAD));
+            IntervalChart chart = new IntervalChart("c", rows);
+            Drawing drawing = chart.draw(width, 20, FONT);
+            assertEquals(chart.height(width, 20, FONT), drawing.height(), 1e-9);
+            List<Text> all = texts(drawing);
+            assertEquals(width > 430, all.stream().anyMatch(t -> t.text().equals(rows.get(0).name())), "whole where a line has room for it");
+            for (Text a : all) {
+                assertTrue(a.box(FONT).right() <= Math.max(320, width) + 1e-9 && a.box(FONT).x() >= 0, a.text() + " at " + width);
+                assertTrue(all.stream().allMatch(b -> a == b || !shrunk(a).overlaps(shrunk(b))), a.text() + " at " + width);
+            }
+        }
+    }
+
+    /** Without what the font's box has above and below its letters. */
+    private static Box shrunk(Text text) {
+        Box box = text.box(FONT);
+        return new Box(box.x(), box.y() + 3, box.width(), box.height() - 6);
+    }
+}
