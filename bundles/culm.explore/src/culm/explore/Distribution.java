@@ -70,6 +70,22 @@ public final class Distribution {
         return from + cell * (last + 1);
     }
 
+    /** The values at n evenly spaced shares, ascending: what {@link #percentile} gives at 50/n, 150/n, ... percent, in one pass. */
+    public double[] samples(int n) {
+        double[] samples = new double[n];
+        double all = count() + below;
+        double sum = below;
+        int cellAt = 0;
+        for (int i = 0; i < n; i++) {
+            double rank = (i + 0.5) / n * all;
+            while (cellAt < counts.length && (counts[cellAt] == 0 || sum + counts[cellAt] < rank)) {
+                sum += counts[cellAt++];
+            }
+            samples[i] = rank < below || cellAt == counts.length ? Double.NaN : from + cell * (cellAt + (rank - sum) / counts[cellAt]);
+        }
+        return samples;
+    }
+
     /** The counts in wider cells that begin at multiples of {@code width}, from the first to the last that is not empty. */
     public Histogram histogram(double width) {
         int first = Integer.MAX_VALUE;

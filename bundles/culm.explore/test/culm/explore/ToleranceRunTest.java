@@ -15,6 +15,18 @@ import culm.blank.Limits;
 import culm.blank.rules.Rules;
 
 class ToleranceRunTest {
+    @Test
+    void samplesArePercentiles() {
+        for (long below : new long[] {0, 7, 300}) {
+            Distribution d = new Distribution(-1, 0.1, new long[] {0, 5, 0, 0, 17, 3, 0, 90, 1, 0}, below, 0, 0);
+            double[] samples = d.samples(40);
+            for (int i = 0; i < samples.length; i++) {
+                assertEquals(d.percentile((i + 0.5) * 100 / samples.length), samples[i], 1e-9, below + " below, " + i);
+            }
+        }
+        assertTrue(Double.isNaN(new Distribution(0, 1, new long[3], 4, 0, 0).samples(2)[1]));
+    }
+
     private static final Study NINE = new Study(Designs.example(), Designs.nine(), Limits.STANDARD, Rules.load());
 
     @Test

@@ -2,7 +2,6 @@ package culm.bench.plots;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 import culm.blank.Limits;
 import culm.explore.Cause;
@@ -29,7 +28,7 @@ public final class TolerancePlots {
 
     /** Turns left as a histogram: the allowed stretch shaded, dashed where 5, 50 and 95 of a hundred lie below. */
     public static ChartDrawing turns(ToleranceResult r, Limits limits, double width, double height, TextMeasure measure) {
-        double[] turns = IntStream.range(0, SAMPLES).mapToDouble(i -> r.turns().percentile((i + 0.5) * 100 / SAMPLES)).toArray();
+        double[] turns = r.turns().samples(SAMPLES);
         Span allowed = new Span(limits.get(Limits.TURNS_FEWEST), limits.get(Limits.TURNS_MOST), "allowed", Role.FITS);
         double[] marks = {r.turns().percentile(5), r.turns().percentile(50), r.turns().percentile(95)};
         return new Histogram("Turns left", new AxisLabel("turns left", ""), turns, marks, allowed, "never close").draw(width, height, measure);
