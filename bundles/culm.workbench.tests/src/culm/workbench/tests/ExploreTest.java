@@ -205,7 +205,7 @@ class ExploreTest extends StudioTest {
             page.run();
         });
         until("a decimal comma is read", () -> !page.pending() && page.found().isPresent());
-        assertEquals(71, ui(() -> page.found().orElseThrow().line(5).values()[0]), 1e-9);
+        assertEquals(71, ui(() -> page.found().orElseThrow().line(9).values()[0]), 1e-9);
     }
 
     @Test
