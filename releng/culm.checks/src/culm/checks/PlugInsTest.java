@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,9 +55,12 @@ class PlugInsTest {
         assertEquals(0, with.code(), with.out());
         assertTrue(with.out().contains("turns left") && with.out().contains("of cane on the staple hold the blades straight") && with.out().contains("broken.jar"), with.out());
         assertTrue(culm("parameters", "stepped").out().contains("step below the top"));
+        String table = culm("parameters").out();
+        assertTrue(table.contains("stepped tube (example.staple.stepped)") && table.contains("four widths (example.shape.fourWidths)"), table);
 
         Files.delete(jar);
         assertFalse(culm("plug-ins").out().contains("example"));
+        assertFalse(culm("parameters").out().contains("stepped tube"));
         assertEquals(without.out().replace("\r", ""), culm("report", "example.reed").out().replaceAll("(?m)^.*broken\\.jar.*\\R.*Remove the plug-in.*\\R", ""));
         assertTrue(Files.readString(design).contains("example.staple.stepped"));
     }
@@ -78,19 +80,8 @@ class PlugInsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"shape", "rule"})
+    @ValueSource(strings = {"staple", "gouge", "shape", "rule", "exporter"})
     void aNewOneIsMadeBuiltTestedAndInstalled(String kind) throws Exception {
-        madeAndInstalled(kind);
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"staple", "gouge", "exporter"})
-    @EnabledIfSystemProperty(named = "culm.long", matches = "true")
-    void theOtherKindsToo(String kind) throws Exception {
-        madeAndInstalled(kind);
-    }
-
-    private void madeAndInstalled(String kind) throws Exception {
         CommandLine made = culm("new-plug-in", "harbour.bells", "--kind", kind);
         assertEquals(0, made.code(), made.out() + made.err());
         assertTrue(made.out().contains("0 tests failed"), made.out());

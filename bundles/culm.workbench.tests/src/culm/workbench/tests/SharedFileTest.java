@@ -174,7 +174,7 @@ class SharedFileTest extends StudioTest {
         String text = Files.readString(example).replace("<tie>", "<engraved style=\"plain\"/>\n  <tie>");
         Files.writeString(folder.resolve("example.reed"), text);
         DesignEditor editor = open("example.reed");
-        assertTrue(ui(() -> said("example.staple.stepped") && said("engraved")));
+        assertTrue(ui(() -> said("example.staple.stepped, example.shape.fourWidths") && said("engraved")));
         keepPicture("missing-plug-in");
         assertEquals(text, ui(() -> session(editor).text()));
         double tie = value(editor, Inputs.TIE_LENGTH);

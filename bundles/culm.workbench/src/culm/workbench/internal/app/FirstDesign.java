@@ -1,6 +1,8 @@
 package culm.workbench.internal.app;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.ILog;
@@ -11,6 +13,7 @@ import org.eclipse.ui.PartInitException;
 import culm.blank.Assessment;
 import culm.blank.rules.Verdict;
 import culm.design.DesignedBlank;
+import culm.model.files.Recovery;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
@@ -18,8 +21,12 @@ import culm.model.studio.StudioEntry;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignInput;
 
-/** What is shown when nothing was open before: a design of the studio that fits, otherwise its first one. */
+/**
+ * What is shown at the start: what was edited and not saved when the program ended before its time; when nothing is open then, a design of
+ * the studio that fits, otherwise its first one.
+ */
 public final class FirstDesign {
+    private static final int MOST_UNSAVED = 8;
     private final Workshop workshop;
 
     /**
@@ -39,9 +46,30 @@ public final class FirstDesign {
      */
     public void openIn(IWorkbench workbench, Path folder) {
         IWorkbenchPage page = workbench.getActiveWorkbenchWindow().getActivePage();
-        if (page.getEditorReferences().length > 0) {
-            return;
+        boolean nothing = page.getEditorReferences().length == 0;
+        workshop.worker().execute(() -> {
+            List<Path> unsaved = unsaved(folder);
+            workbench.getDisplay().asyncExec(() -> unsaved.forEach(new Opening(page)::open));
+            if (nothing && unsaved.isEmpty()) {
+                first(workbench, page, folder);
+            }
+        });
+    }
+
+    private List<Path> unsaved(Path folder) {
+        return Studio.at(folder, workshop.files()).index().entries().stream().map(StudioEntry::file).filter(FirstDesign::hasUnsaved).limit(MOST_UNSAVED).toList();
+    }
+
+    private static boolean hasUnsaved(Path file) {
+        try {
+            return Recovery.find(file).isPresent();
+        } catch (IOException e) {
+            ILog.get().warn("Unsaved work on " + file + " may be there and cannot be read.", e);
+            return false;
         }
+    }
+
+    private void first(IWorkbench workbench, IWorkbenchPage page, Path folder) {
         workshop.worker().execute(() -> choose(folder).ifPresent(file -> workbench.getDisplay().asyncExec(() -> {
             try {
                 page.openEditor(new DesignInput(file), DesignEditor.ID);

@@ -24,6 +24,7 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** What stands in the editor of parts: the list, the chosen part's numbers, and who uses it. */
 final class PartsBody {
+    private static final int MARGIN = 18;
     private static final int LIST = 230;
     private static final int FORM = 300;
     private final PartsSession session;
@@ -42,14 +43,16 @@ final class PartsBody {
         this.refused = refused;
         Look look = session.workshop().look();
         all = new Composite(parent, SWT.NONE);
-        all.setLayout(grid(3, 18, 8));
+        all.setLayout(grid(3, MARGIN, 8));
         look.dress(all, Role.PAPER, Role.INK);
         title = new Label(all, SWT.NONE);
         title.setFont(look.font(Size.TITLE, SWT.BOLD));
         look.dress(title, Role.PAPER, Role.INK);
         title.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 3, 1));
         guards = new GuardBars(all, session, () -> PartsEditor.missing(session), refused);
-        guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 3, 1));
+        GridData bars = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 3, 1);
+        bars.horizontalIndent = -MARGIN; // they have the same margin themselves
+        guards.setLayoutData(bars);
         Composite left = column(look, LIST);
         list = new PartsList(left, session.workshop());
         list.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Listener;
 
 import culm.figures.Role;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.plugins.PlugInsDialog;
 import culm.workbench.internal.widgets.NoticeBar;
 
 /**
@@ -82,7 +83,13 @@ public final class GuardBars extends Composite {
             return;
         }
         String newer = session.newer().map(p -> "Only to be looked at: " + p.sentence() + ".").orElse("");
-        kind.say(Stream.of(newer, missing.get(), MissingNotice.unknown(session.document())).filter(s -> !s.isEmpty()).collect(Collectors.joining(" ")).replace("..", "."));
+        String absent = missing.get();
+        String sentence = Stream.of(newer, absent, MissingNotice.unknown(session.document())).filter(s -> !s.isEmpty()).collect(Collectors.joining(" ")).replace("..", ".");
+        if (absent.isEmpty()) {
+            kind.say(sentence);
+        } else {
+            kind.say(sentence, new NoticeBar.Offer("plug-ins\u2026", () -> new PlugInsDialog(getShell(), session.workshop()).open()));
+        }
     }
 
     /** {@return whether the file was saved; versions are put together first where that is needed} */

@@ -29,15 +29,13 @@ public final class MissingNotice {
 
     /** {@return why some of a blank's types are not here; empty when all are} */
     public static String types(Blank blank) {
-        Set<String> reasons = new LinkedHashSet<>();
         List<Profile<?>> profiles = new ArrayList<>(List.of(blank.staple(), blank.gouge(), blank.shape()));
         blank.gougeEnd().ifPresent(profiles::add);
-        profiles.forEach(p -> {
-            if (p.type() instanceof AbsentType absent) {
-                reasons.add(absent.reason());
-            }
-        });
-        return String.join(" ", reasons);
+        List<AbsentType> absent = profiles.stream().filter(p -> p.type() instanceof AbsentType).map(p -> (AbsentType) p.type()).toList();
+        if (absent.size() < 2) {
+            return absent.isEmpty() ? "" : absent.get(0).reason();
+        }
+        return "Types that this design needs are not here: " + absent.stream().map(AbsentType::id).distinct().collect(Collectors.joining(", ")) + ". Their numbers are kept.";
     }
 
     /** {@return what a file holds that this program does not know; empty when it knows everything} */
