@@ -201,6 +201,17 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void whereTheLinkLeadsNowhereAnotherPartIsChosen() throws Exception {
+        Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("#staple-47\"", "#lost\""));
+        DesignEditor editor = open(DESIGN);
+        assertTrue(ui(() -> session(editor).blank().isEmpty()));
+        keepPicture("lost-part");
+        partMenu("staple", "47, class set");
+        shown(editor);
+        assertEquals(47, value(editor, "staple.length"), 1e-9);
+    }
+
+    @Test
     void onePartTakesAnothersPlaceInManyDesignsAsOneStep() throws Exception {
         Map<String, String> before = files();
         parts("staple-47");

@@ -20,6 +20,10 @@ public record FormPlan(List<Section> sections) {
     /** Where the sides close on a usual oboe staple: the width that matters most, mm from the fold. */
     private static final double WIDTH_PLACE = 26;
 
+    /** Of a design that cannot be told, only which parts it uses; so another one can be chosen. */
+    public static final FormPlan PARTS = new FormPlan(List.of(new Section("Staple", List.of("staple"), List.of(), List.of()),
+            new Section("Cane", List.of("gouge", "shape"), List.of(), List.of()), new Section("Tie", List.of("thread"), List.of(), List.of())));
+
     /** Something in a section. */
     public sealed interface Item permits Number, Measured {
     }

@@ -88,7 +88,7 @@ public final class ParameterForm extends Composite implements FormContext {
     }
 
     private void rebuild() {
-        FormPlan now = session.blank().map(b -> FormPlan.of(b.blank())).orElse(plan);
+        FormPlan now = session.blank().map(b -> FormPlan.of(b.blank())).orElse(plan.sections().isEmpty() ? FormPlan.PARTS : plan);
         if (now.equals(plan) && page != null) {
             return;
         }
