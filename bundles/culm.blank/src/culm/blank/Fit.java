@@ -50,6 +50,25 @@ public record Fit(Blank worked, double turnsLeft, double readingError, double de
         return new Fit(bare, turnsLeft, readingError, delta);
     }
 
+    /** Whether an input is the same in a blank as in the one that worked: its give or take moves both together then, and the fitted length takes most of it in. */
+    public boolean same(Blank blank, String path) {
+        try {
+            return blank.value(path).equals(worked.value(path)) && kind(blank, path).equals(kind(worked, path));
+        } catch (IllegalArgumentException gone) {
+            return false;
+        }
+    }
+
+    private static String kind(Blank blank, String path) {
+        return switch (path.substring(0, path.indexOf('.'))) {
+            case "staple" -> blank.staple().type().id();
+            case "gouge" -> blank.gouge().type().id();
+            case "gougeEnd" -> blank.gougeEnd().map(e -> e.type().id()).orElse("");
+            case "shape" -> blank.shape().type().id();
+            default -> "";
+        };
+    }
+
     private static boolean near(OptionalDouble at, double seen) {
         return at.isPresent() && Math.abs(at.getAsDouble() - seen) < 1e-6;
     }

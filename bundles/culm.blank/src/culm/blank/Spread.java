@@ -157,7 +157,7 @@ final class Spread {
         }
 
         private int shared(Blank old, String path) {
-            return same(old, path) ? variable(path, blank.tolerance(path)) : variable(BEFORE + path, old.tolerance(path));
+            return fit.same(blank, path) ? variable(path, blank.tolerance(path)) : variable(BEFORE + path, old.tolerance(path));
         }
 
         /** How far the fitted length moves. */
@@ -169,23 +169,5 @@ final class Spread {
             double depth = old.number(Inputs.STAPLE_LENGTH) + x[top] - seen;
             return then.through(open, Math.min(high, Math.max(low, depth))) / 2 - fit.delta();
         }
-
-        private boolean same(Blank old, String path) {
-            try {
-                return blank.value(path).equals(old.value(path)) && profile(blank, path).equals(profile(old, path));
-            } catch (IllegalArgumentException gone) {
-                return false;
-            }
-        }
-    }
-
-    private static String profile(Blank blank, String path) {
-        return switch (path.substring(0, path.indexOf('.'))) {
-            case "staple" -> blank.staple().type().id();
-            case "gouge" -> blank.gouge().type().id();
-            case "gougeEnd" -> blank.gougeEnd().map(e -> e.type().id()).orElse("");
-            case "shape" -> blank.shape().type().id();
-            default -> "";
-        };
     }
 }

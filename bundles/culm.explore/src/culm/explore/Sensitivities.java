@@ -13,14 +13,15 @@ import culm.blank.Sensitivity;
 
 /**
  * Which reading matters most: how far each input moves turns left, first order at the blank's own values. Turns left is
- * (top of the wrap - closing) / pitch, so beside what moves the closing the top of the wrap and the pitch count.
+ * (top of the wrap - closing) / pitch, so beside what moves the closing the top of the wrap and the pitch count. With a fit, give or take counts as it does in
+ * the verdict: see {@link FittedEffects}.
  *
  * @param effects by the turns of their own give or take, the largest first
  * @param advice  the input to measure better: the largest that was assumed, if any counts; else the largest
  * @param why     why there is none, in one sentence; empty when there are effects
  */
 public record Sensitivities(List<Effect> effects, Optional<Effect> advice, String why) {
-    private static final double HUNDREDTH = 0.01;
+    static final double HUNDREDTH = 0.01;
     private static final double COUNTS = 0.02;
 
     /** Of an assessed blank; without effects where the sides do not close inside the overlap. */
@@ -43,8 +44,9 @@ public record Sensitivities(List<Effect> effects, Optional<Effect> advice, Strin
                 found.add(effect(blank, input, -turns / pitch));
             }
         }
-        double all = found.stream().mapToDouble(e -> e.perTolerance() * e.perTolerance()).sum();
-        List<Effect> ranked = found.stream().map(e -> new Effect(e.path(), e.label(), e.unit(), e.value(), e.plusMinus(), e.measured(), e.perHundredth(), e.perTolerance(),
+        List<Effect> effects = blank.fit().map(fit -> new FittedEffects(blank, fit).of(found)).orElse(found);
+        double all = effects.stream().mapToDouble(e -> e.perTolerance() * e.perTolerance()).sum();
+        List<Effect> ranked = effects.stream().map(e -> new Effect(e.path(), e.label(), e.unit(), e.value(), e.plusMinus(), e.measured(), e.perHundredth(), e.perTolerance(),
                 all == 0 ? 0 : e.perTolerance() * e.perTolerance() / all)).sorted(Comparator.comparingDouble((Effect e) -> Math.abs(e.perTolerance())).reversed()).toList();
         Optional<Effect> assumed = ranked.stream().filter(e -> !e.measured() && e.share() > COUNTS).findFirst();
         return new Sensitivities(ranked, assumed.or(() -> ranked.stream().findFirst()), "");

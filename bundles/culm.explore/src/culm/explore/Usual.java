@@ -94,11 +94,7 @@ public final class Usual {
     }
 
     private static boolean absorbed(Blank blank, Input input) {
-        if (blank.fit().isEmpty() || PLACED.contains(input.path())) {
-            return false;
-        }
-        Blank worked = blank.fit().get().worked();
-        return has(worked, input.path()) && worked.value(input.path()).equals(blank.value(input.path()));
+        return !PLACED.contains(input.path()) && blank.fit().filter(fit -> fit.same(blank, input.path())).isPresent();
     }
 
     /** Give or take of the fitted length from that of the reading: half of |dG/dz| times the height of the reading's error. */

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Assessor;
 import culm.blank.Blank;
 import culm.blank.ClosingFinder;
+import culm.blank.Fit;
 import culm.blank.Inputs;
 
 class SensitivitiesTest {
@@ -31,6 +32,22 @@ class SensitivitiesTest {
         for (int i = 1; i < effects.size(); i++) {
             assertTrue(Math.abs(effects.get(i - 1).perTolerance()) >= Math.abs(effects.get(i).perTolerance()));
         }
+    }
+
+    /** The same parts again: only the reading counts. One part changed: what is listed adds up to the give or take of the verdict. */
+    @Test
+    void withAFitTheyAddUpToTheVerdict() {
+        Blank worked = Designs.example();
+        Fit fit = Fit.to(worked, turns(worked) - 0.3, Fit.HALF_A_TURN);
+        List<Effect> again = Sensitivities.of(Assessor.assess(worked.edit().fit(fit).build())).effects();
+        assertEquals(0.5, Math.abs(again.get(0).perTolerance()), 1e-6, again.get(0).label());
+        assertTrue(again.stream().skip(1).allMatch(e -> Math.abs(e.perTolerance()) < 1e-6), again.toString());
+        Blank changed = worked.edit().fit(fit).build().with("shape.places[5].width", worked.value("shape.places[5].width").getAsDouble() + 0.05).with(Inputs.TIE_LENGTH, 71.5);
+        List<Effect> effects = Sensitivities.of(Assessor.assess(changed)).effects();
+        assertTrue(effects.stream().anyMatch(e -> e.label().endsWith("of the blank that worked")), effects.toString());
+        double deviation = Math.sqrt(effects.stream().mapToDouble(e -> e.perTolerance() * e.perTolerance() / 3).sum());
+        double half = Assessor.assess(changed).turnsBand().orElseThrow().half();
+        assertEquals(half, 1.96 * deviation, 0.12 * half);
     }
 
     @Test

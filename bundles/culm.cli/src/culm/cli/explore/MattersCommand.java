@@ -5,6 +5,7 @@ import java.util.List;
 import com.google.gson.JsonObject;
 
 import culm.blank.Assessor;
+import culm.blank.Blank;
 import culm.blank.rules.Rules;
 import culm.cli.Arguments;
 import culm.cli.CommandException;
@@ -49,10 +50,11 @@ final class MattersCommand extends Exploring {
         if (!question.assignments.isEmpty()) {
             throw CommandException.usage("one file is enough");
         }
-        Sensitivities found = Sensitivities.of(Assessor.assess(question.blank()));
+        Blank blank = question.blank();
+        Sensitivities found = Sensitivities.of(Assessor.assess(blank));
         JsonObject json = Json.matters(found);
         json.addProperty("file", question.file);
-        terminal.out().print(arguments.has("--json") ? Json.text(json) : Words.matters(question.design.name(), found));
+        terminal.out().print(arguments.has("--json") ? Json.text(json) : Words.matters(question.design.name(), found, blank.fit().isPresent()));
         draw(arguments, Plots.matters(found), terminal);
         return ExitCode.FINE;
     }

@@ -16,6 +16,8 @@ import culm.explore.ToleranceResult;
 final class Words {
     private static final int CAUSES = 3;
     private static final int BAR = 40;
+    /** Turns below which an effect is not listed, since it would read 0.00. */
+    private static final double FELT = 0.005;
     private static final double BIN = 0.5;
 
     private Words() {
@@ -68,18 +70,21 @@ final class Words {
         }
     }
 
-    static String matters(String name, Sensitivities s) {
+    static String matters(String name, Sensitivities s, boolean fitted) {
         if (s.effects().isEmpty()) {
             return name + ": " + s.why() + "\n";
         }
         StringBuilder t = new StringBuilder(name).append(": turns left move by\n\n");
-        t.append(say("  %-36s %12s %24s %8s%n", "", "for 0.01 more", "for its give or take", "share"));
-        for (Effect e : s.effects()) {
-            if (e.perTolerance() != 0) {
-                t.append(say("  %-36s %+12.2f %+12.2f for %7s %8s%s%n", e.label(), e.perHundredth(), e.perTolerance(), Say.plain(e.plusMinus()), percent(e.share()),
-                        e.measured() ? "" : "  assumed"));
-            }
+        List<Effect> felt = s.effects().stream().filter(e -> Math.abs(e.perTolerance()) >= FELT).toList();
+        int label = felt.stream().mapToInt(e -> e.label().length()).max().orElse(0);
+        t.append(say("  %" + -Math.max(1, label) + "s %14s %24s %8s%n", "", "for 0.01 more", "for its give or take", "share"));
+        for (Effect e : felt) {
+            t.append(say("  %" + -label + "s %+14.2f %+12.2f for %7s %8s%s%n", e.label(), e.perHundredth(), e.perTolerance(), Say.plain(e.plusMinus()), percent(e.share()),
+                    e.measured() ? "" : "  assumed"));
         }
+        long little = s.effects().stream().filter(e -> e.perTolerance() != 0).count() - felt.size();
+        t.append(little == 0 ? "" : say("%n  %d more move them by less than a hundredth of a turn each.%n", little));
+        t.append(fitted ? say("  What is the same in the blank that worked hardly counts: the fit has taken it in.%n") : "");
         s.advice().ifPresent(e -> t.append(say("%nMeasure better first: %s.%n", e.label())));
         return t.toString();
     }
