@@ -15,11 +15,22 @@ public record Verdict(Sign sign, String sentence) {
     /** How a blank stands. */
     public enum Sign {
         /** Nothing wrong, and the give or take stays within the limits. */
-        FITS,
+        FITS("fits"),
         /** It may fit; the findings say what stands against it. */
-        MAY_FIT,
+        MAY_FIT("may fit"),
         /** It will not work. */
-        DOES_NOT
+        DOES_NOT("does not work");
+
+        private final String word;
+
+        Sign(String word) {
+            this.word = word;
+        }
+
+        /** The word that stands beside the sign. */
+        public String word() {
+            return word;
+        }
     }
 
     /** The verdict on an assessment with its findings. */

@@ -123,11 +123,7 @@ public final class ReportText {
     }
 
     private static String sign(Verdict.Sign sign) {
-        return switch (sign) {
-            case FITS -> "[fits]";
-            case MAY_FIT -> "[may fit]";
-            case DOES_NOT -> "[does not work]";
-        };
+        return "[" + sign.word() + "]";
     }
 
     private void heading(String text) {

@@ -95,15 +95,7 @@ final class ReplaceCommand implements Command {
     }
 
     private static String sentence(Optional<Verdict> verdict, String reason) {
-        return verdict.map(v -> "[" + word(v) + "] " + v.sentence()).orElse("cannot be told: " + reason);
-    }
-
-    private static String word(Verdict verdict) {
-        return switch (verdict.sign()) {
-            case FITS -> "fits";
-            case MAY_FIT -> "may fit";
-            case DOES_NOT -> "does not work";
-        };
+        return verdict.map(v -> "[" + v.sign().word() + "] " + v.sentence()).orElse("cannot be told: " + reason);
     }
 
     private static JsonArray json(Studio studio, List<Preview> previews) {

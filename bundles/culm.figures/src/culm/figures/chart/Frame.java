@@ -20,6 +20,7 @@ final class Frame {
     private static final double BOTTOM = 44;
     private static final double RIGHT = 16;
     private static final double NUMBER_APART = 1.8;
+    private static final int LEAST_TICKS = 4;
     private final TextMeasure measure;
     private final Ticks ticksX;
     private final Ticks ticksY;
@@ -46,7 +47,7 @@ final class Frame {
 
     /** As many ticks as the numbers leave room for. */
     private Ticks readable(double from, double to, double width) {
-        for (int most = (int) Math.max(1, width / 45);; most--) {
+        for (int most = (int) Math.max(LEAST_TICKS, width / 45);; most--) {
             Ticks ticks = Ticks.within(from, to, most);
             double widest = ticks.values().stream().mapToDouble(v -> measure.width(ticks.label(v), Size.SMALL, false)).max().orElse(0);
             if (most <= 1 || widest * NUMBER_APART <= ticks.step() / (to - from) * width) {

@@ -37,9 +37,14 @@ final class MarkLook {
                 && b.high() <= limits.get(Limits.TURNS_MOST)).isPresent();
     }
 
+    /** The colour of where the sides close; only what surely fits is green. */
+    Role closing() {
+        return surely() ? Role.FITS : fits() ? Role.INK : Role.DOES_NOT;
+    }
+
     Role role(Mark mark) {
         return switch (mark) {
-            case SIDES_CLOSE -> fits() ? Role.FITS : Role.DOES_NOT;
+            case SIDES_CLOSE -> closing();
             case WRAP_TOP -> reed.wrapTop() > reed.stapleTop() ? Role.DOES_NOT : Role.THREAD;
             case WRAP_BOTTOM -> Role.THREAD;
             default -> Role.INK;

@@ -87,6 +87,9 @@ final class Ruler {
             double half = measure.width(number, Size.SMALL, false) / 2 + 3;
             if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - scale.x(z)) < half)) {
                 p.text(number, scale.x(z), y + NUMBERS, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
+                if (z == numbered.values().get(0)) {
+                    p.text("mm", scale.x(z) + half, y + NUMBERS, Anchor.START, Size.SMALL, Role.QUIET);
+                }
             }
         }
     }

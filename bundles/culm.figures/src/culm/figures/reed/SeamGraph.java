@@ -132,7 +132,7 @@ final class SeamGraph {
         }
         p.shape(Path.through(area), Style.line(Role.BARK, 2));
         for (Stretch stretch : a.closing().closed()) {
-            p.line(scale.x(stretch.from()), y.at(0), scale.x(stretch.to()), y.at(0), look.fits() ? Role.FITS : Role.DOES_NOT, 4);
+            p.line(scale.x(stretch.from()), y.at(0), scale.x(stretch.to()), y.at(0), look.closing(), 4);
         }
         p.shape(Path.line(scale.x(reed.stapleTop()), box.y(), scale.x(reed.stapleTop()), box.bottom()),
                 Style.line(Role.QUIET, Style.THIN).broken(Dash.DASHED));
@@ -149,7 +149,7 @@ final class SeamGraph {
     private void band(Pen p, Band band) {
         double from = scale.x(band.low());
         double to = scale.x(Math.max(band.low(), Math.min(band.high(), reed.stapleTop())));
-        Role role = look.fits() ? Role.FITS : Role.DOES_NOT;
+        Role role = look.closing();
         p.shape(Path.box(new Box(from, box.y(), to - from, box.height())), Style.tint(role, 0.16));
         p.shape(Path.line(from, box.y(), from, box.bottom()), Style.line(role, Style.THIN).broken(Dash.DOTTED));
         if (!band.open()) {
@@ -161,7 +161,7 @@ final class SeamGraph {
         if (a.sidesCloseAt().isPresent()) {
             double z = a.sidesCloseAt().getAsDouble();
             if (scale.shows(z)) {
-                Role role = look.fits() ? Role.FITS : Role.DOES_NOT;
+                Role role = look.closing();
                 Style sign = look.surely() ? Style.fill(role).edged(Role.PAPER, 1) : Style.fill(Role.PAPER).edged(role, 2.4);
                 p.shape(look.fits() ? Path.circle(scale.x(z), y.at(0), 5.5) : cross(scale.x(z), y.at(0)), look.fits() ? sign : Style.line(role, 2.4));
                 String turns = Numbers.fixed(a.turnsLeft().orElse(0), 1) + (one(a.turnsLeft().orElse(0)) ? " turn left" : " turns left");

@@ -130,6 +130,7 @@ abstract class StudioTest extends WorkbenchTest {
 
     /** Begins a command that opens a dialog, and waits for the dialog. */
     final Shell dialog(String command, String title) throws Exception {
+        choosable(command);
         display().asyncExec(() -> {
             try {
                 window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(command, null);
@@ -192,9 +193,13 @@ abstract class StudioTest extends WorkbenchTest {
 
     /** Runs a command of the menus. */
     final void command(String id) throws Exception {
+        choosable(id);
+        ui(() -> window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(id, null));
+    }
+
+    private void choosable(String id) throws Exception {
         ui(() -> window().getShell().forceActive());
         until(id + " can be chosen", () -> window().getService(org.eclipse.ui.commands.ICommandService.class).getCommand(id).isEnabled());
-        ui(() -> window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(id, null));
     }
 
     /** All controls of a kind below another. */

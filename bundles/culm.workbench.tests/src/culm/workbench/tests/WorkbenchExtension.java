@@ -55,7 +55,7 @@ final class WorkbenchExtension implements TestInstancePostProcessor, AfterTestEx
             try {
                 gc.copyArea(image, 0, 0);
                 ImageLoader loader = new ImageLoader();
-                loader.data = new ImageData[] { image.getImageData() };
+                loader.data = new ImageData[] { image.getImageData(display.getPrimaryMonitor().getZoom()) };
                 loader.save(file.toString(), SWT.IMAGE_PNG);
             } finally {
                 gc.dispose();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 public abstract class WorkbenchTest {
 
     private static final long SECONDS_TO_WAIT = 30;
+    private static final int FRAMES = 150;
 
     RunningWorkbench running;
 
@@ -79,9 +81,17 @@ public abstract class WorkbenchTest {
         });
     }
 
+    /** Waits until what has changed is on the screen: it is painted with the next frames, which the display's timer comes after. */
+    private void painted() throws Exception {
+        AtomicBoolean done = new AtomicBoolean();
+        ui(() -> display().timerExec(FRAMES, () -> done.set(true)));
+        until("the screen is painted", done::get);
+    }
+
     /** Keeps a picture of the screen, to be looked at. */
     protected final void keepPicture(String name) throws Exception {
         settle();
+        painted();
         WorkbenchExtension.keepPicture(display(), Path.of(System.getProperty("culm.screenshots"), name + ".png"));
     }
 

@@ -11,7 +11,7 @@ public final class DesignPerspective implements IPerspectiveFactory {
     /** The perspective's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.design";
 
-    private static final float STUDIO = 0.16f;
+    private static final float STUDIO = 0.195f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

@@ -29,7 +29,7 @@ final class CaliperPage extends WizardPage {
         super("caliper");
         this.workshop = workshop;
         this.asked = DesignMaker.asked(workshop.bridge().profiles());
-        setTitle("A caliper and a mandrel");
+        setTitle("A caliper and a mandrel: what is left empty is assumed");
         setDescription("Measure what you can, in this order. What is left empty is assumed.");
     }
 
@@ -39,7 +39,7 @@ final class CaliperPage extends WizardPage {
         outer.setLayout(new GridLayout());
         ScrolledComposite scroll = new ScrolledComposite(outer, SWT.V_SCROLL);
         GridData tall = new GridData(SWT.FILL, SWT.FILL, true, true);
-        tall.heightHint = 300;
+        tall.heightHint = 400;
         scroll.setLayoutData(tall);
         scroll.setExpandHorizontal(true);
         Composite area = new Composite(scroll, SWT.NONE);
@@ -49,6 +49,7 @@ final class CaliperPage extends WizardPage {
             AskRow row = new AskRow(area, number.label(), number.parameter(), form, Double.NaN, this::check);
             row.mayBeEmpty(number.parameter().optional() ? "none" : form.text(number.parameter().standard()));
             row.control().setData("culm.ask", number.path());
+            row.control().addListener(SWT.FocusIn, e -> setMessage(number.parameter().help()));
             rows.put(number.path(), row);
         }
         scroll.setContent(area);
@@ -67,7 +68,7 @@ final class CaliperPage extends WizardPage {
         setErrorMessage(wrong.orElse(null));
         List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
         if (assumed != null) {
-            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join(", ", open) + ". Swelling and compression are assumed too.");
+            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". Swelling and compression are assumed too.");
         }
         setPageComplete(wrong.isEmpty());
     }

@@ -84,7 +84,7 @@ final class EditorBody {
 
     /** Shows the design as it is now. */
     void refresh(String name) {
-        header.show(name, session.shown().verdict());
+        header.show(name, session.shown().verdict(), session.shown().assessment().isPresent());
         showShown();
         form.show();
     }

@@ -25,6 +25,7 @@ final class FindingRow {
     private int bottom;
     private int whyFrom;
     private int fixFrom;
+    private boolean fixBelow;
     private int right;
 
     FindingRow(Finding finding, Look look) {
@@ -65,13 +66,24 @@ final class FindingRow {
         right = width;
         double why = more.getText().isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
         double fix = fixText().isEmpty() ? 0 : look.measure().width(fixText(), Size.BODY, false);
-        fixFrom = (int) (right - 4 - fix);
-        whyFrom = (int) (fixFrom - (fix > 0 ? GAP : 0) - why);
+        double words = look.measure().width(finding.text(), Size.BODY, false);
+        fixBelow = fix > 0 && words > right - 4 - fix - GAP - why - GAP - SIGN - 12;
+        fixFrom = fixBelow ? SIGN + 12 : (int) (right - 4 - fix);
+        whyFrom = (int) ((fixBelow ? right - 4 : fixFrom - (fix > 0 ? GAP : 0)) - why);
         int room = Math.max(120, whyFrom - GAP - SIGN - 12);
         text.setWidth(room);
         more.setWidth(room);
-        bottom = top + 2 * AROUND + text.getBounds().height + (open ? more.getBounds().height + 3 : 0);
+        bottom = top + 2 * AROUND + text.getBounds().height + (fixBelow ? fixHeight() : 0) + (open ? more.getBounds().height + 3 : 0);
         return bottom;
+    }
+
+    private int fixHeight() {
+        return text.getLineBounds(0).height + 2;
+    }
+
+    /** Where the proposal begins, below the top. */
+    private int fixTop() {
+        return AROUND + (fixBelow ? text.getBounds().height + 2 : 0);
     }
 
     int top() {
@@ -95,7 +107,9 @@ final class FindingRow {
     }
 
     boolean fixAt(int x, int y) {
-        return finding.fix().isPresent() && inFirstLine(y) && x >= fixFrom - 2 && x <= right + 12;
+        int from = top + fixTop();
+        return finding.fix().isPresent() && y >= from - 2 && y < from + fixHeight() && x >= fixFrom - 2
+                && x <= fixFrom + look.measure().width(fixText(), Size.BODY, false) + 12;
     }
 
     void paint(GC gc, int left, int scrolled, boolean chosen) {
@@ -117,11 +131,11 @@ final class FindingRow {
             gc.drawString("why", left + whyFrom - 12, y, true);
         }
         if (!fixText().isEmpty()) {
-            gc.drawString(fixText(), left + fixFrom - 12, y, true);
+            gc.drawString(fixText(), left + fixFrom - 12, top - scrolled + fixTop(), true);
         }
         if (open) {
             gc.setForeground(look.colour(Role.QUIET));
-            more.draw(gc, left + SIGN, y + text.getBounds().height + 3);
+            more.draw(gc, left + SIGN, y + text.getBounds().height + (fixBelow ? fixHeight() : 0) + 3);
         }
     }
 }

@@ -72,9 +72,10 @@ final class FindingsList extends Canvas {
         select = todo;
     }
 
-    void show(List<Finding> now) {
+    /** Lists findings. @return whether they are others than before */
+    boolean show(List<Finding> now) {
         if (now.equals(findings)) {
-            return;
+            return false;
         }
         findings = now;
         List<String> open = rows.stream().filter(FindingRow::isOpen).map(r -> r.finding().rule()).toList();
@@ -87,6 +88,7 @@ final class FindingsList extends Canvas {
         }
         selected = Math.min(selected, rows.size() - 1);
         layOut();
+        return true;
     }
 
     /** {@return what is listed} */

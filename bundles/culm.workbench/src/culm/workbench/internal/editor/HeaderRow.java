@@ -39,8 +39,8 @@ final class HeaderRow extends Composite {
         }
     }
 
-    void show(String name, Verdict verdict) {
-        strip.show(name, verdict);
+    void show(String name, Verdict verdict, boolean told) {
+        strip.show(name, verdict, told);
     }
 
     void chosen(DesignEditor.Page page) {

@@ -1,5 +1,7 @@
 package culm.workbench.internal.editor;
 
+import java.util.List;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -10,18 +12,22 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Verdict;
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** The design's name and, always under it, the verdict. */
 final class HeaderStrip extends Canvas {
     private static final int LEFT = 18;
+    private static final int SIGN = 18;
+    private static final int GAP = 10;
     private final Look look;
     private String name = "";
+    private String word = "";
     private Verdict verdict = Shown.NOTHING.verdict();
+    private int shownLines = 1;
 
     HeaderStrip(Composite parent, Look look) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -32,18 +38,23 @@ final class HeaderStrip extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent e) {
-                e.result = name + ": " + verdict.sentence();
+                e.result = name + ": " + word + ", " + verdict.sentence();
             }
         });
     }
 
-    void show(String newName, Verdict newVerdict) {
-        if (name.equals(newName) && verdict.equals(newVerdict)) {
+    /** Shows them. @param told whether the verdict is one; else its sentence says why there is none */
+    void show(String newName, Verdict newVerdict, boolean told) {
+        String newWord = told ? newVerdict.sign().word() : "";
+        if (name.equals(newName) && verdict.equals(newVerdict) && word.equals(newWord)) {
             return;
         }
         name = newName;
+        word = newWord;
         verdict = newVerdict;
-        setToolTipText(fits() ? null : verdict.sentence());
+        if (lines(getSize().x).size() != shownLines) {
+            requestLayout();
+        }
         redraw();
     }
 
@@ -54,20 +65,22 @@ final class HeaderStrip extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        double height = line(Size.TITLE) + line(Size.HEADING) + 20;
+        int width = wHint == SWT.DEFAULT ? Math.max(600, getSize().x) : wHint;
+        double height = line(Size.TITLE) + lines(width).size() * line(Size.HEADING) + 20;
         return new Point(wHint == SWT.DEFAULT ? 600 : wHint, (int) Math.ceil(height));
+    }
+
+    /** The verdict in as many lines as it needs: none of it may hide. */
+    private List<String> lines(int width) {
+        return Lines.of(verdict.sentence(), look.measure(), Size.HEADING, false, Math.max(200, width - LEFT - indent()));
+    }
+
+    private int indent() {
+        return LEFT + SIGN + (word.isEmpty() ? 0 : (int) look.measure().width(word, Size.HEADING, true) + GAP);
     }
 
     private double line(Size size) {
         return look.measure().ascent(size) + look.measure().descent(size);
-    }
-
-    private int room() {
-        return getClientArea().width - 2 * LEFT - 18;
-    }
-
-    private boolean fits() {
-        return look.measure().width(verdict.sentence(), Size.HEADING, false) <= room();
     }
 
     private void paint(Event e) {
@@ -77,9 +90,16 @@ final class HeaderStrip extends Canvas {
         e.gc.setForeground(look.colour(Role.INK));
         e.gc.drawString(name, LEFT, 9, true);
         int y = (int) (9 + line(Size.TITLE) + 3);
-        e.gc.setFont(look.font(Size.HEADING, SWT.NORMAL));
         SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
         e.gc.setForeground(look.colour(verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : verdict.sign() == Verdict.Sign.FITS ? Role.FITS : Role.INK));
-        e.gc.drawString(Clip.to(verdict.sentence(), look.measure(), Size.HEADING, area.width - 2 * LEFT - 18), LEFT + 18, y, true);
+        e.gc.setFont(look.font(Size.HEADING, SWT.BOLD));
+        e.gc.drawString(word, LEFT + SIGN, y, true);
+        e.gc.setFont(look.font(Size.HEADING, SWT.NORMAL));
+        List<String> lines = lines(area.width);
+        shownLines = lines.size();
+        for (String line : lines) {
+            e.gc.drawString(line, indent(), y, true);
+            y += (int) line(Size.HEADING);
+        }
     }
 }

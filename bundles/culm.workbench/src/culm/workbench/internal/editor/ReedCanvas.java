@@ -35,7 +35,7 @@ import culm.workbench.internal.paint.SwtPainter;
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
 final class ReedCanvas extends Canvas implements Figure {
     private static final int ROWS = 4;
-    private static final double GRAPH_MOST = 170;
+    private static final double GRAPH_MOST = 320;
     private static final double GRAPH_LEAST = 70;
     private static final double LANE_MOST = 260;
     private static final double NARROWEST = 260;
@@ -50,6 +50,8 @@ final class ReedCanvas extends Canvas implements Figure {
     private double zoomFrom = Double.NaN;
     private double zoomTo = Double.NaN;
     private Room kept = new Room(0, 0, false, 0, 0);
+    private int bare = -1;
+    private int bareWidth = -1;
     private String focused = "";
     private String ringed = "";
 
@@ -102,6 +104,7 @@ final class ReedCanvas extends Canvas implements Figure {
         Rectangle area = getClientArea();
         if (kept.width() == area.width && kept.height() == area.height && kept.zoomed() == zoomed()) {
             ReedDrawing again = draw(what, kept.used(), kept.graph());
+            learn(again, kept.used(), kept.graph());
             if (again.drawing().height() <= area.height + 0.5) {
                 return again;
             }
@@ -109,9 +112,10 @@ final class ReedCanvas extends Canvas implements Figure {
         double width = area.width;
         double graph = GRAPH_MOST;
         ReedDrawing best = draw(what, width, graph);
+        learn(best, width, graph);
         double over = best.drawing().height() - area.height;
         if (over > 0) {
-            graph = Math.max(GRAPH_LEAST, GRAPH_MOST - over);
+            graph = Math.max(GRAPH_LEAST, GRAPH_MOST - Math.ceil(over));
             best = draw(what, width, graph);
         }
         while (best.drawing().height() > area.height && width * 0.94 > NARROWEST && !zoomed()) {
@@ -120,6 +124,13 @@ final class ReedCanvas extends Canvas implements Figure {
         }
         kept = new Room(area.width, area.height, zoomed(), width, graph);
         return best;
+    }
+
+    private void learn(ReedDrawing of, double width, double graph) {
+        if (width == getClientArea().width) {
+            bare = (int) Math.ceil(of.drawing().height() - graph);
+            bareWidth = (int) width;
+        }
     }
 
     /** The room a drawing got on a canvas of a size. */
@@ -249,11 +260,35 @@ final class ReedCanvas extends Canvas implements Figure {
         zoom(0, 0);
     }
 
+    /** {@return the height that all but the graph takes on a canvas so wide} */
+    private int bare(int width) {
+        if (bareWidth != width) {
+            bare = reed.map(r -> (int) Math.ceil(draw(r, width, GRAPH_LEAST).drawing().height() - GRAPH_LEAST)).orElse(330);
+            bareWidth = reed.isPresent() ? width : -1;
+        }
+        return bare;
+    }
+
+    /** {@return the height below which the reed would have to be drawn smaller than the width allows} */
+    int leastHeight(int width) {
+        return bare(width) + (int) GRAPH_LEAST;
+    }
+
+    /** {@return the height above which a drawing of this width has nothing to fill} */
+    int mostHeight(int width) {
+        return bare(width) + (int) GRAPH_MOST;
+    }
+
+    /** {@return whether what is drawn now needs more or less height than was known} */
+    boolean heightChanged() {
+        int before = bare;
+        return reedDrawing().isPresent() && bare != before;
+    }
+
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
         int width = wHint == SWT.DEFAULT ? 640 : wHint;
-        double height = reed.map(r -> draw(r, width, GRAPH_MOST).drawing().height()).orElse(500.0);
-        return new Point(width, (int) Math.ceil(height));
+        return new Point(width, mostHeight(width));
     }
 
     private void changed() {

@@ -17,7 +17,6 @@ import culm.workbench.internal.app.Workshop;
 final class ReedPage extends Composite {
     static final int SIDE = 236;
     private static final int FINDINGS_LEAST = 90;
-    private static final double FINDINGS_MOST = 0.38;
     private final ReedCanvas reed;
     private final SectionCanvas section;
     private final NumbersPanel numbers;
@@ -38,7 +37,10 @@ final class ReedPage extends Composite {
         reed.show(now.reed(), limits);
         section.show(now.reed());
         numbers.show(now.assessment());
-        findings.show(now.findings());
+        boolean others = findings.show(now.findings());
+        if (reed.heightChanged() || others) {
+            layout();
+        }
     }
 
     ReedCanvas reed() {
@@ -57,7 +59,7 @@ final class ReedPage extends Composite {
         return numbers;
     }
 
-    /** The drawings take what the findings leave, the findings what they need up to a share. */
+    /** The findings take what they need, the drawings what is left; where both cannot have what they need, the findings scroll. */
     private final class Columns extends Layout {
         @Override
         protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
@@ -69,10 +71,8 @@ final class ReedPage extends Composite {
             Rectangle area = getClientArea();
             int middle = Math.max(200, area.width - SIDE);
             int wanted = findings.computeSize(middle, SWT.DEFAULT).y;
-            int most = Math.max(FINDINGS_LEAST, (int) (area.height * FINDINGS_MOST));
-            int below = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), Math.min(wanted, most));
-            int drawings = reed.computeSize(middle, SWT.DEFAULT).y;
-            int above = Math.min(area.height - below, Math.max(drawings, area.height - most));
+            int most = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), area.height - reed.leastHeight(middle));
+            int above = Math.min(area.height - Math.min(wanted, most), reed.mostHeight(middle));
             reed.setBounds(area.x, area.y, middle, Math.max(1, above));
             findings.setBounds(area.x, area.y + above, middle, Math.max(1, area.height - above));
             int high = Math.min(section.computeSize(SIDE, SWT.DEFAULT).y, area.height / 2);

@@ -142,8 +142,9 @@ public final class FitDialog extends TitleAreaDialog {
     }
 
     private static String words(FitMaker.Made now) {
-        String delta = "Half of the blade's width is taken " + String.format(java.util.Locale.ROOT, "%.3f", Math.abs(now.delta())) + " mm "
-                + (now.delta() < 0 ? "narrower" : "wider") + " than the parts say. That stands for swelling, compression and a bias of the widths together; it cannot tell them apart.";
+        String much = Math.abs(now.delta()) < 0.005 ? "Half of the blade's width is taken as the parts say, within a hundredth of a millimetre. "
+                : "Half of the blade's width is taken " + Say.fine(Math.abs(now.delta())) + (now.delta() < 0 ? " narrower" : " wider") + " than the parts say. ";
+        String delta = much + "That stands for swelling, compression and a bias of the widths together; it cannot tell them apart.";
         String band = Double.isNaN(now.bandBefore()) || Double.isNaN(now.bandAfter()) ? ""
                 : "\nThe give or take goes from " + Say.turns(now.bandBefore()) + " to " + Say.turns(now.bandAfter()) + ".";
         return delta + band;

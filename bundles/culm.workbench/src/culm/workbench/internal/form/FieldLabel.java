@@ -1,5 +1,6 @@
 package culm.workbench.internal.form;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
@@ -8,23 +9,25 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.rules.Severity;
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
-/** The words beside a field, with a sign when there is a finding about it. */
+/** The words beside a field, in two lines where one is too short for them, with a sign when there is a finding about it. */
 final class FieldLabel extends Canvas {
     private static final int SIGN = 16;
+    private static final int WIDEST = 124;
     private final Look look;
-    private final String words;
+    private final List<String> lines;
     private Optional<Severity> sign = Optional.empty();
 
     FieldLabel(Composite parent, Look look, String words) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.look = look;
-        this.words = words;
+        this.lines = Lines.of(words, look.measure(), Size.BODY, false, WIDEST);
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
         addListener(SWT.Paint, e -> {
@@ -32,8 +35,12 @@ final class FieldLabel extends Canvas {
             sign.ifPresent(s -> SignPainter.paint(e.gc, look, s, SIGN / 2, height / 2));
             e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
             e.gc.setForeground(look.colour(Role.QUIET));
-            String shown = Clip.to(words, look.measure(), Size.BODY, getClientArea().width - SIGN - 4);
-            e.gc.drawString(shown, SIGN + 4, (height - e.gc.getFontMetrics().getHeight()) / 2, true);
+            int line = e.gc.getFontMetrics().getHeight();
+            int y = (height - line * lines.size()) / 2;
+            for (String part : lines) {
+                e.gc.drawString(Clip.to(part, look.measure(), Size.BODY, getClientArea().width - SIGN - 4), SIGN + 4, y, true);
+                y += line;
+            }
         });
     }
 
@@ -46,7 +53,8 @@ final class FieldLabel extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        double height = look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY) + 4;
-        return new Point(wHint == SWT.DEFAULT ? (int) look.measure().width(words, Size.BODY, false) + SIGN + 8 : wHint, (int) height);
+        double height = lines.size() * (look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 4;
+        double widest = lines.stream().mapToDouble(l -> look.measure().width(l, Size.BODY, false)).max().orElse(0);
+        return new Point(wHint == SWT.DEFAULT ? (int) Math.ceil(widest) + SIGN + 8 : wHint, (int) Math.ceil(height));
     }
 }

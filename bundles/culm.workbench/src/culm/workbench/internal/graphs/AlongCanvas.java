@@ -138,8 +138,9 @@ public final class AlongCanvas extends Canvas implements Figure {
         e.gc.setForeground(look.colour(Role.INK));
         e.gc.setLineWidth(1);
         e.gc.drawLine(x, 4, x, area.height - READOUT);
-        e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
-        String text = culm.model.text.Numbers.fixed(pointer.height().getAsDouble(), 1) + " mm   " + readout();
+        String text = culm.model.text.Numbers.fixed(pointer.height().getAsDouble(), 1) + " mm  ·  " + readout();
+        double room = area.width - scale.get().left();
+        e.gc.setFont(look.font(look.measure().width(text, Size.BODY, false) <= room ? Size.BODY : Size.SMALL, SWT.NORMAL));
         e.gc.drawString(text, (int) scale.get().left(), area.height - READOUT + 2, true);
     }
 }

@@ -29,7 +29,7 @@ import culm.model.text.Numbers;
 /** Graphs along the reed below each other on one axis: the shape as cut, the bore, how far the sides are open. */
 final class AlongReed {
     private static final int POINTS = 160;
-    private static final double RULER = 40;
+    private static final double RULER = 50;
     private final Assessment assessment;
     private final Blank blank;
     private final Scale scale;
@@ -59,7 +59,7 @@ final class AlongReed {
             double s = from + (to - from) * i / POINTS;
             points.add(new double[] { fold - s, width.at(s) / 2 });
         }
-        return new Lane("Shape as cut, true to scale", points, Role.CANE_EDGE, true);
+        return new Lane("Shape as cut, drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, widths in mm", points, Role.CANE_EDGE, true);
     }
 
     private Lane bore() {
@@ -114,6 +114,7 @@ final class AlongReed {
         numbered.values().forEach(z -> lines.move(scale.x(z), y).line(scale.x(z), y + 8));
         pen.group(Part.RULER, "ruler, mm", p -> p.shape(lines.path(), Style.line(Role.INK, Style.THIN)));
         numbered.values().forEach(z -> pen.text(numbered.label(z), scale.x(z), y + 20, Anchor.MIDDLE, Size.SMALL, Role.QUIET));
+        pen.text("height from the bottom of the staple, mm", scale.left(), y + 34, Anchor.START, Size.SMALL, Role.QUIET);
     }
 
     /** What the graphs say at a height. */
@@ -123,12 +124,12 @@ final class AlongReed {
         for (Lane lane : lanes) {
             OptionalDouble value = lane.at(z);
             if (value.isPresent()) {
-                says.add(lane.mirrored() ? "width " + Numbers.fixed(2 * value.getAsDouble(), 2) + " mm, " + Numbers.fixed(s, 1) + " from the fold"
-                        : lane.role() == Role.BRASS_EDGE ? "bore " + Numbers.fixed(value.getAsDouble(), 2) + " mm²"
+                says.add(lane.mirrored() ? Numbers.fixed(2 * value.getAsDouble(), 2) + " mm wide, " + Numbers.fixed(s, 1) + " from the fold"
+                        : lane.role() == Role.BRASS_EDGE ? "bore " + Numbers.fixed(value.getAsDouble(), 1) + " mm²"
                                 : (value.getAsDouble() < 0 ? "pinched by " : "open by ") + Numbers.fixed(Math.abs(value.getAsDouble()), 2) + " mm");
             }
         }
-        return String.join("   ", says);
+        return String.join("  ·  ", says);
     }
 
     /** The numbers, row by row over the height. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
+import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.Pen;
@@ -27,10 +28,12 @@ import culm.figures.Ticks;
 record Lane(String caption, List<double[]> points, Role role, boolean mirrored) {
     private static final double CAPTION = 22;
     private static final double NUMBERS = 34;
+    private static final double WRITTEN = 12;
+    private static final int WIDTHS = 4;
 
     /** Height it needs. @param room what there is for each lane */
     double height(Scale scale, double room) {
-        return mirrored ? CAPTION + 2 * largest() * scale.perMm() + 16 : room;
+        return mirrored ? CAPTION + WRITTEN + 2 * largest() * scale.perMm() + 16 : room;
     }
 
     private double largest() {
@@ -64,13 +67,19 @@ record Lane(String caption, List<double[]> points, Role role, boolean mirrored) 
     }
 
     private void outline(Pen pen, Scale scale, Box box) {
-        double middle = box.y() + box.height() / 2;
+        double middle = box.y() + WRITTEN / 2 + box.height() / 2;
         List<double[]> round = new ArrayList<>();
         points.forEach(p -> round.add(new double[] { scale.x(p[0]), middle - p[1] * scale.perMm() }));
         for (int i = points.size() - 1; i >= 0; i--) {
             round.add(new double[] { scale.x(points.get(i)[0]), middle + points.get(i)[1] * scale.perMm() });
         }
         pen.group(Part.CANE, caption, p -> p.shape(Path.polygon(round), Style.fill(Role.CANE).edged(Role.CANE_EDGE, 1)));
+        int last = points.size() - 1;
+        for (int i = 0; i <= WIDTHS; i++) {
+            double[] p = points.get(last * i / WIDTHS);
+            Anchor anchor = i == 0 ? Anchor.START : i == WIDTHS ? Anchor.END : Anchor.MIDDLE;
+            pen.text(Numbers.fixed(2 * p[1], 2), scale.x(p[0]), middle - p[1] * scale.perMm() - 5, anchor, Size.SMALL, Role.QUIET);
+        }
         pen.shape(Path.line(round.get(0)[0], middle, scale.x(points.get(points.size() - 1)[0]), middle), Style.line(Role.CANE_EDGE, Style.THIN).broken(culm.figures.Dash.DASHED));
     }
 

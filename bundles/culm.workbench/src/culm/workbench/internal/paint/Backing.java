@@ -6,6 +6,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Control;
 
 /**
@@ -17,6 +18,7 @@ public final class Backing {
     private final Consumer<GC> painter;
     private Image picture;
     private Point size = new Point(0, 0);
+    private int pixels = 1;
 
     /**
      * Keeps a picture for a control.
@@ -48,17 +50,38 @@ public final class Backing {
         if (now.x <= 0 || now.y <= 0) {
             return;
         }
-        if (picture == null || !now.equals(size)) {
+        int finer = finer();
+        if (picture == null || !now.equals(size) || finer != pixels) {
             forget();
             size = now;
-            picture = new Image(control.getDisplay(), now.x, now.y);
-            GC on = new GC(picture);
-            try {
-                painter.accept(on);
-            } finally {
-                on.dispose();
-            }
+            pixels = finer;
+            picture = picture(now, finer);
         }
-        gc.drawImage(picture, 0, 0);
+        if (finer == 1) {
+            gc.drawImage(picture, 0, 0);
+        } else {
+            gc.drawImage(picture, 0, 0, now.x * finer, now.y * finer, 0, 0, now.x, now.y);
+        }
+    }
+
+    private Image picture(Point of, int finer) {
+        Image made = new Image(control.getDisplay(), of.x * finer, of.y * finer);
+        GC on = new GC(made);
+        Transform scaled = new Transform(control.getDisplay(), finer, 0, 0, finer, 0, 0);
+        try {
+            if (finer != 1) {
+                on.setTransform(scaled);
+            }
+            painter.accept(on);
+        } finally {
+            scaled.dispose();
+            on.dispose();
+        }
+        return made;
+    }
+
+    /** Pixels of the picture for each point of the control. On GTK a picture has one, however fine the screen; elsewhere SWT sees to it. */
+    private int finer() {
+        return SWT.getPlatform().equals("gtk") ? Math.max(1, control.getMonitor().getZoom() / 100) : 1;
     }
 }

@@ -6,6 +6,9 @@ import culm.model.studio.StudioEntry.PartEntry;
 
 /** What stands in the studio's tree. */
 public sealed interface Node {
+    /** What stands before the design that uses a part. */
+    String USED_BY = "used by ";
+
     /** {@return its words} */
     String words();
 
@@ -33,7 +36,7 @@ public sealed interface Node {
     record Use(Held part, StudioEntry design) implements Node {
         @Override
         public String words() {
-            return "used by " + design.title();
+            return USED_BY + design.title();
         }
     }
 }

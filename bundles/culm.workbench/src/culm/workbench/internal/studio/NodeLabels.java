@@ -1,24 +1,37 @@
 package culm.workbench.internal.studio;
 
+import java.util.function.IntSupplier;
+
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
+import org.eclipse.jface.viewers.IToolTipProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.TextStyle;
 
 import culm.figures.Role;
+import culm.figures.Size;
 import culm.model.studio.FileKind;
 import culm.model.studio.StudioEntry;
 import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Clip;
 
 /** How the studio's nodes look: designs with the sign of their verdict and the turns left. */
-final class NodeLabels extends LabelProvider implements IStyledLabelProvider {
+final class NodeLabels extends LabelProvider implements IStyledLabelProvider, IToolTipProvider {
+    /** What the tree takes of a line before its words: twice the indent at the top, and the icon. */
+    private static final int BEFORE = 44;
+    private static final int INDENT = 18;
+    private final Look look;
+    private final IntSupplier width;
     private final Icons icons;
     private final StudioVerdicts verdicts;
     private final StyledString.Styler quiet;
 
-    NodeLabels(Icons icons, StudioVerdicts verdicts, Look look) {
+    /** @param width the width that a line has, points */
+    NodeLabels(Icons icons, StudioVerdicts verdicts, Look look, IntSupplier width) {
+        this.look = look;
+        this.width = width;
         this.icons = icons;
         this.verdicts = verdicts;
         this.quiet = new StyledString.Styler() {
@@ -36,13 +49,38 @@ final class NodeLabels extends LabelProvider implements IStyledLabelProvider {
 
     @Override
     public StyledString getStyledText(Object element) {
-        StyledString text = new StyledString(getText(element));
-        if (element instanceof Node.Entry file && file.entry().kind() == FileKind.DESIGN) {
-            verdicts.of(file.entry().file()).filter(b -> !b.turns().isEmpty()).ifPresent(b -> text.append("  " + b.turns(), quiet));
-        } else if (element instanceof Node.Held held) {
+        double room = width.getAsInt() - BEFORE - INDENT * depth((Node) element);
+        String before = element instanceof Node.Use ? Node.USED_BY : "";
+        double left = Math.max(40, room - look.measure().width(before, Size.BODY, false));
+        String words = before + Clip.middle(getText(element).substring(before.length()), look.measure(), Size.BODY, left);
+        StyledString text = new StyledString(words);
+        if (element instanceof Node.Held held && words.equals(getText(element))
+                && look.measure().width(words + "  " + held.part().kind(), Size.BODY, false) <= room) {
             text.append("  " + held.part().kind(), quiet);
         }
         return text;
+    }
+
+    private static int depth(Node node) {
+        return node instanceof Node.Group ? 0 : node instanceof Node.Entry ? 1 : node instanceof Node.Held ? 2 : 3;
+    }
+
+    /** What stands at the right of a node: the turns left of a design. */
+    String beside(Object element) {
+        return element instanceof Node.Entry file && file.entry().kind() == FileKind.DESIGN
+                ? verdicts.of(file.entry().file()).map(StudioVerdicts.Brief::turns).orElse("") : "";
+    }
+
+    @Override
+    public String getToolTipText(Object element) {
+        if (element instanceof Node.Held held) {
+            return getText(element) + "\n" + held.part().kind() + " of " + held.file().title();
+        }
+        if (!(element instanceof Node.Entry file)) {
+            return getText(element);
+        }
+        String more = file.entry().problem().map(p -> p.message()).or(() -> verdicts.of(file.entry().file()).map(StudioVerdicts.Brief::sentence)).orElse("");
+        return getText(element) + (more.isEmpty() ? "" : "\n" + more);
     }
 
     @Override

@@ -26,8 +26,9 @@ final class StudioVerdicts {
      *
      * @param sign how it stands; empty when it cannot be told
      * @param turns turns left in words; may be empty
+     * @param sentence the whole verdict; may be empty
      */
-    record Brief(Optional<Verdict.Sign> sign, String turns) {
+    record Brief(Optional<Verdict.Sign> sign, String turns, String sentence) {
     }
 
     private final Bridge bridge;
@@ -70,9 +71,9 @@ final class StudioVerdicts {
             Assessment assessment = blank.assess();
             Verdict verdict = Verdict.of(assessment, blank.judge(assessment, rules));
             String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble()) : "open";
-            return new Brief(Optional.of(verdict.sign()), turns);
+            return new Brief(Optional.of(verdict.sign()), turns, verdict.sign().word() + ": " + verdict.sentence());
         } catch (FileProblemException e) {
-            return new Brief(Optional.empty(), "");
+            return new Brief(Optional.empty(), "", "");
         }
     }
 

@@ -5,14 +5,21 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnPixelData;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerFilter;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -51,13 +58,14 @@ public final class StudioView extends ViewPart {
         all.setLayout(layout);
         workshop.look().dress(all, Role.PAPER, Role.INK);
         search(all);
-        viewer = new TreeViewer(all, SWT.SINGLE | SWT.V_SCROLL);
-        viewer.getTree().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        Composite columns = new Composite(all, SWT.NONE);
+        columns.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        viewer = new TreeViewer(columns, SWT.SINGLE | SWT.V_SCROLL | SWT.FULL_SELECTION);
         viewer.getTree().setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(viewer.getTree(), Role.PAPER, Role.INK);
         viewer.setUseHashlookup(true);
         viewer.setContentProvider(tree);
-        viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new NodeLabels(workshop.icons(), verdicts, workshop.look())));
+        columns(columns);
         viewer.addFilter(new Searched());
         viewer.addOpenListener(e -> open(((IStructuredSelection) e.getSelection()).getFirstElement()));
         viewer.setInput(this);
@@ -73,6 +81,32 @@ public final class StudioView extends ViewPart {
         });
         workshop.look().onChange(all, viewer::refresh);
         changed();
+    }
+
+    /** The names, as wide as there is room, and the turns left beside them. */
+    private void columns(Composite parent) {
+        TreeColumnLayout layout = new TreeColumnLayout();
+        parent.setLayout(layout);
+        TreeViewerColumn names = new TreeViewerColumn(viewer, SWT.NONE);
+        NodeLabels labels = new NodeLabels(workshop.icons(), verdicts, workshop.look(), names.getColumn()::getWidth);
+        names.setLabelProvider(new DelegatingStyledCellLabelProvider(labels));
+        layout.setColumnData(names.getColumn(), new ColumnWeightData(1, 60, false));
+        names.getColumn().addListener(SWT.Resize, e -> viewer.refresh());
+        TreeViewerColumn turns = new TreeViewerColumn(viewer, SWT.RIGHT);
+        turns.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object element) {
+                return labels.beside(element);
+            }
+
+            @Override
+            public Color getForeground(Object element) {
+                return workshop.look().colour(Role.QUIET);
+            }
+        });
+        int room = (int) Math.ceil(workshop.look().measure().width("open", Size.BODY, false)) + 8;
+        layout.setColumnData(turns.getColumn(), new ColumnPixelData(room, false));
+        ColumnViewerToolTipSupport.enableFor(viewer);
     }
 
     private void search(Composite parent) {

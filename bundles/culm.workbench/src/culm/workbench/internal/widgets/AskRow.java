@@ -36,7 +36,7 @@ public final class AskRow {
         label.setText(words);
         label.setToolTipText(described.help());
         text = new Text(parent, SWT.BORDER | SWT.RIGHT);
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
+        GridData data = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
         data.widthHint = 110;
         text.setLayoutData(data);
         text.setToolTipText(described.help());
