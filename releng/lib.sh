@@ -70,7 +70,7 @@ need_maven() {
 
 need_window() {
   [ "$(uname)" = Linux ] || return 0
-  { ldconfig -p 2>/dev/null || /sbin/ldconfig -p; } | grep -q 'libgtk-3\.so\.0' ||
+  { ldconfig -p 2>/dev/null || /sbin/ldconfig -p; } | grep 'libgtk-3\.so\.0' >/dev/null ||
     install "the window needs GTK 3" libgtk-3-0 fonts-dejavu-core
 }
 
