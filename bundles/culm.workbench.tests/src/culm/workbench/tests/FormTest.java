@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -50,6 +51,38 @@ class FormTest extends StudioTest {
         assertEquals(before, ui(() -> session(editor).text()));
         paste(editor, "shape.places[0]." + place, "0\t7.1\n10\tsix\n");
         assertEquals(before, ui(() -> session(editor).text()), "a line that is no number changes nothing");
+    }
+
+    private void row(String words) throws Exception {
+        ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> ("shape.places " + words).equals(l.getData("culm.rows"))).findFirst().orElseThrow().click());
+    }
+
+    @Test
+    void rowsAreAddedSortedAndRemovedEachAsOneStep() throws Exception {
+        DesignEditor editor = open(FILE);
+        String before = ui(() -> session(editor).text());
+        int rows = places(editor);
+        open(editor, "shape.places");
+        row("add a row");
+        shown(editor);
+        assertEquals(rows + 1, places(editor));
+        type(editor, "shape.places[" + rows + "].fromFold", "30,5");
+        row("sort");
+        shown(editor);
+        for (int i = 1; i <= rows; i++) {
+            assertTrue(value(editor, "shape.places[" + i + "].fromFold") > value(editor, "shape.places[" + (i - 1) + "].fromFold"), "row " + (i + 1) + " comes after the one above");
+        }
+        ui(() -> key(field(editor, "shape.places[1].width"), SWT.DEL, SWT.MOD1));
+        shown(editor);
+        assertEquals(rows, places(editor));
+        for (int step = 0; step < 4; step++) {
+            ui(() -> session(editor).undo());
+        }
+        assertEquals(before, ui(() -> session(editor).text()));
+    }
+
+    private int places(DesignEditor editor) throws Exception {
+        return ui(() -> session(editor).blank().orElseThrow().blank().shape().values().table("places").rows());
     }
 
     @Test

@@ -49,6 +49,52 @@ class HandlesTest extends StudioTest {
     }
 
     @Test
+    void aDragIsSavedTakenBackToTheVerySameFileDoneAgainAndReadAgain() throws Exception {
+        String before = text(FILE);
+        DesignEditor editor = open(FILE);
+        Canvas canvas = ui(() -> figure("Reed"));
+        Point at = ui(() -> handle("fold"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseMove, at.x - 20, at.y);
+            mouse(canvas, SWT.MouseUp, at.x - 20, at.y);
+        });
+        shown(editor);
+        double dragged = value(editor, Inputs.TIE_LENGTH);
+        assertTrue(dragged < 72);
+        ui(() -> page().saveEditor(editor, false));
+        String saved = text(FILE);
+        assertNotEquals(before, saved);
+
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertTrue(ui(editor::isDirty), "the file still holds the dragged one");
+        ui(() -> page().saveEditor(editor, false));
+        assertEquals(before, text(FILE));
+
+        command("org.eclipse.ui.edit.redo");
+        shown(editor);
+        ui(() -> page().saveEditor(editor, false));
+        assertEquals(saved, text(FILE));
+        ui(() -> page().closeEditor(editor, false));
+        assertEquals(dragged, value(open(FILE), Inputs.TIE_LENGTH), 1e-9);
+    }
+
+    @Test
+    void whatAHandleDoesIsNamedInTheMenu() throws Exception {
+        DesignEditor editor = open(FILE);
+        Canvas canvas = ui(() -> figure("Reed"));
+        Point at = ui(() -> handle("wrapTop"));
+        ui(() -> {
+            mouse(canvas, SWT.MouseDown, at.x, at.y);
+            mouse(canvas, SWT.MouseUp, at.x, at.y);
+            key(canvas, SWT.ARROW_LEFT, 0);
+        });
+        shown(editor);
+        assertEquals("top of the wrap 46.4", ui(() -> session(editor).undoLabel().orElseThrow()));
+    }
+
+    @Test
     void escapeGivesADragBack() throws Exception {
         DesignEditor editor = open(FILE);
         String before = ui(() -> session(editor).text());

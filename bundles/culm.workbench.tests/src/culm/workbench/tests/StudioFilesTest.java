@@ -11,8 +11,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +104,38 @@ class StudioFilesTest extends StudioTest {
         assertFalse(after.containsKey("trial-9-open.reed"));
         assertTrue(after.entrySet().stream().anyMatch(e -> e.getKey().startsWith(".removed") && e.getValue().equals(before.get("trial-9-open.reed"))));
         undoAndRedo(before);
+    }
+
+    @Test
+    void everyNameFitsItsColumnAndIsWholeUnderThePointer() throws Exception {
+        until("the verdicts are known", () -> view().viewer().getTree().getItems()[0].getItems()[0].getText(1).length() > 0);
+        ui(() -> {
+            view().viewer().expandAll();
+            Tree tree = view().viewer().getTree();
+            for (TreeItem group : tree.getItems()) {
+                check(tree, group);
+            }
+            view().viewer().collapseAll();
+        });
+    }
+
+    private static void check(Tree tree, TreeItem item) {
+        int right = item.getTextBounds(0).x + width(tree, item.getText(0));
+        assertTrue(right <= tree.getColumn(0).getWidth(), item.getText(0) + " ends at " + right);
+        assertTrue(item.getText(0).length() > 4, item.getText(0));
+        for (TreeItem below : item.getItems()) {
+            check(tree, below);
+        }
+    }
+
+    private static int width(Tree tree, String text) {
+        GC gc = new GC(tree);
+        try {
+            gc.setFont(tree.getFont());
+            return gc.stringExtent(text).x;
+        } finally {
+            gc.dispose();
+        }
     }
 
     @Test

@@ -1,9 +1,12 @@
 package culm.workbench.internal.editor;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -17,6 +20,8 @@ import org.eclipse.swt.widgets.Event;
 
 import culm.blank.Limits;
 import culm.blank.Mark;
+import culm.blank.rules.Finding;
+import culm.blank.rules.Severity;
 import culm.blank.SeamPoint;
 import culm.figures.Drawing;
 import culm.figures.Handle;
@@ -53,7 +58,8 @@ final class ReedCanvas extends Canvas implements Figure {
     private int bare = -1;
     private int bareWidth = -1;
     private String focused = "";
-    private String ringed = "";
+    private Set<String> ringed = Set.of();
+    private String chosen = "";
 
     ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
@@ -81,8 +87,9 @@ final class ReedCanvas extends Canvas implements Figure {
         });
     }
 
-    void show(Optional<Reed> newReed, Limits newLimits) {
+    void show(Optional<Reed> newReed, Limits newLimits, List<Finding> findings) {
         reed = newReed;
+        ringed = ringed(findings);
         limits = newLimits;
         changed();
     }
@@ -209,17 +216,20 @@ final class ReedCanvas extends Canvas implements Figure {
         return focused;
     }
 
-    /** Rings the mark that an input moves. */
+    /** Rings the mark that an input moves more strongly than others: its finding is chosen. */
     void mark(String path) {
-        for (Mark mark : Mark.values()) {
-            if (!path.isEmpty() && mark.path().equals(path)) {
-                ringed = mark.id();
-                redraw();
-                return;
-            }
-        }
-        ringed = "";
+        chosen = moves(path).map(Mark::id).orElse("");
         redraw();
+    }
+
+    /** Rings the marks that findings are about. */
+    private Set<String> ringed(List<Finding> findings) {
+        return findings.stream().filter(f -> f.severity() == Severity.ERROR || f.severity() == Severity.WARNING)
+                .flatMap(f -> moves(f.path()).stream()).map(Mark::id).collect(Collectors.toSet());
+    }
+
+    private static Optional<Mark> moves(String path) {
+        return Arrays.stream(Mark.values()).filter(m -> !path.isEmpty() && m.path().equals(path)).findFirst();
     }
 
     boolean zoomed() {
@@ -317,16 +327,19 @@ final class ReedCanvas extends Canvas implements Figure {
                 painter.paint(e.gc, over, left(), 0);
             }
         });
-        ring(e, now.get(), ringed, SWT.LINE_SOLID, Role.DOES_NOT);
+        ringed.forEach(id -> ring(e, now.get(), id, SWT.LINE_SOLID, Role.DOES_NOT, id.equals(chosen) ? 2 : 1));
+        if (!ringed.contains(chosen)) {
+            ring(e, now.get(), chosen, SWT.LINE_SOLID, Role.QUIET, 2);
+        }
         if (isFocusControl()) {
-            ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK);
+            ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK, 1);
         }
     }
 
-    private void ring(Event e, ReedDrawing now, String id, int line, Role role) {
+    private void ring(Event e, ReedDrawing now, String id, int line, Role role, int width) {
         now.drawing().handles().stream().filter(h -> h.id().equals(id)).findFirst().ifPresent(h -> {
             e.gc.setForeground(look.colour(role));
-            e.gc.setLineWidth(1);
+            e.gc.setLineWidth(width);
             e.gc.setLineStyle(line);
             e.gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
         });

@@ -34,7 +34,7 @@ final class ReedPage extends Composite {
     }
 
     void show(Shown now, Limits limits) {
-        reed.show(now.reed(), limits);
+        reed.show(now.reed(), limits, now.findings());
         section.show(now.reed());
         numbers.show(now.assessment());
         boolean others = findings.show(now.findings());

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -98,6 +99,11 @@ final class RowCells {
             OptionalDouble value = entry.cells().get(column.id());
             fields.get(c).show(value.isPresent() ? form.bare(value.getAsDouble()) : "", Origin.MEASURED, c == 0 && outOfOrder);
         }
+    }
+
+    /** {@return the control of its first cell} */
+    Control first() {
+        return fields.get(0).control();
     }
 
     void focus(int column) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
@@ -16,6 +17,7 @@ import culm.figures.Size;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Rows;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.handlers.PasteHandler;
 import culm.workbench.internal.numbers.NumberForm;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -29,6 +31,7 @@ public final class RowsTable {
     private final RowEdits edits;
     private final LinkText head;
     private final Composite body;
+    private final Composite foot;
     private final Label trouble;
     private final List<RowCells> rows = new ArrayList<>();
     private final Set<String> openTables;
@@ -71,8 +74,32 @@ public final class RowsTable {
             heading(column);
         }
         heading(null);
+        foot = foot();
         trouble = new Label(body, SWT.WRAP);
         show(openTables.contains(item.path()));
+    }
+
+    /** What can be done with all rows. */
+    private Composite foot() {
+        Composite line = new Composite(body, SWT.NONE);
+        context.look().dress(line, Role.PAPER, Role.INK);
+        RowLayout layout = new RowLayout();
+        layout.marginLeft = 0;
+        layout.marginTop = 0;
+        layout.spacing = 12;
+        line.setLayout(layout);
+        line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, item.table().columns().size() + 1, 1));
+        link(line, "add a row", "Adds a row at the end; Insert adds one below the row with the focus", () -> add(rows.size() - 1));
+        link(line, "sort", "Sorts the rows by their place", this::sort);
+        link(line, "paste", "Takes the place of all rows by what was copied from a spreadsheet", () -> PasteHandler.pasteInto(rows.isEmpty() ? null : rows.get(0).first()));
+        return line;
+    }
+
+    private void link(Composite line, String words, String help, Runnable todo) {
+        LinkText link = new LinkText(line, context.look(), words, Size.SMALL);
+        link.setToolTipText(help);
+        link.onClick(todo);
+        link.setData("culm.rows", item.path() + " " + words);
     }
 
     private void heading(Parameter column) {
@@ -131,6 +158,7 @@ public final class RowsTable {
         while (rows.size() < now.size()) {
             rows.add(new RowCells(body, this, rows.size()));
         }
+        foot.moveBelow(null);
         trouble.moveBelow(null);
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(now.get(i), outOfOrder(now, i));
