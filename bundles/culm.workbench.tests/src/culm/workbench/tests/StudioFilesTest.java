@@ -140,10 +140,8 @@ class StudioFilesTest extends StudioTest {
 
     @Test
     void theSearchFindsDesignsAndParts() throws Exception {
-        ui(() -> {
-            view().search();
-            ((Text) display().getFocusControl()).setText("horn");
-        });
+        command("culm.studio.find");
+        ui(() -> ((Text) display().getFocusControl()).setText("horn"));
         settle();
         int found = ui(() -> view().viewer().getVisibleExpandedElements().length);
         ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));

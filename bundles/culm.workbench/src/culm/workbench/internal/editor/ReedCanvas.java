@@ -244,9 +244,15 @@ final class ReedCanvas extends Canvas implements Figure {
         zoom(e.count > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, heightAt(e.x).orElse(pointer.height().orElse(0)));
     }
 
-    /** Shows the reed larger or smaller around a height; never smaller than the whole. */
+    /** Shows the reed larger or smaller around a height; never smaller than the whole, which is what 0 shows. */
     void zoom(double factor, double around) {
         if (reedDrawing().isEmpty()) {
+            return;
+        }
+        if (factor <= 0) {
+            zoomFrom = Double.NaN;
+            zoomTo = Double.NaN;
+            changed();
             return;
         }
         double top = reed.get().top();

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Pattern;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Control;
@@ -17,8 +18,9 @@ public final class Backing {
     private final Control control;
     private final Consumer<GC> painter;
     private Image picture;
+    private Pattern pattern;
     private Point size = new Point(0, 0);
-    private int pixels = 1;
+    private int finer;
 
     /**
      * Keeps a picture for a control.
@@ -30,11 +32,14 @@ public final class Backing {
         this.control = control;
         this.painter = painter;
         control.addListener(SWT.Dispose, e -> forget());
+        control.addListener(SWT.Resize, e -> finer = 0);
+        control.addListener(SWT.ZoomChanged, e -> finer = 0);
     }
 
     /** The picture is no longer right. */
     public void forget() {
         if (picture != null) {
+            pattern.dispose();
             picture.dispose();
             picture = null;
         }
@@ -50,34 +55,46 @@ public final class Backing {
         if (now.x <= 0 || now.y <= 0) {
             return;
         }
-        int finer = finer();
-        if (picture == null || !now.equals(size) || finer != pixels) {
+        if (finer == 0) {
+            forget();
+            finer = finer();
+        }
+        if (picture == null || !now.equals(size)) {
             forget();
             size = now;
-            pixels = finer;
-            picture = picture(now, finer);
+            picture = picture(now);
+            pattern = new Pattern(control.getDisplay(), picture);
         }
-        if (finer == 1) {
-            gc.drawImage(picture, 0, 0);
-        } else {
-            gc.drawImage(picture, 0, 0, now.x * finer, now.y * finer, 0, 0, now.x, now.y);
-        }
+        // As a pattern: drawing an image copies all of it each time, on some systems pixel by pixel.
+        gc.setBackgroundPattern(pattern);
+        scaled(gc, 1f / finer, () -> gc.fillRectangle(0, 0, now.x * finer, now.y * finer));
+        gc.setBackgroundPattern(null);
     }
 
-    private Image picture(Point of, int finer) {
+    private Image picture(Point of) {
         Image made = new Image(control.getDisplay(), of.x * finer, of.y * finer);
         GC on = new GC(made);
-        Transform scaled = new Transform(control.getDisplay(), finer, 0, 0, finer, 0, 0);
         try {
-            if (finer != 1) {
-                on.setTransform(scaled);
-            }
-            painter.accept(on);
+            scaled(on, finer, () -> painter.accept(on));
         } finally {
-            scaled.dispose();
             on.dispose();
         }
         return made;
+    }
+
+    private void scaled(GC gc, float by, Runnable paint) {
+        if (by == 1) {
+            paint.run();
+            return;
+        }
+        Transform transform = new Transform(gc.getDevice(), by, 0, 0, by, 0, 0);
+        try {
+            gc.setTransform(transform);
+            paint.run();
+            gc.setTransform(null);
+        } finally {
+            transform.dispose();
+        }
     }
 
     /** Pixels of the picture for each point of the control. On GTK a picture has one, however fine the screen; elsewhere SWT sees to it. */
