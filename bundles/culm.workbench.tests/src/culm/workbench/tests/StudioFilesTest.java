@@ -144,15 +144,15 @@ class StudioFilesTest extends StudioTest {
         ui(() -> ((Text) display().getFocusControl()).setText("horn"));
         settle();
         int found = ui(() -> view().viewer().getVisibleExpandedElements().length);
-        ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
+        ui(() -> find(view().viewer().getTree().getParent().getParent(), Text.class).get(0).setText(""));
         int all = ui(() -> view().viewer().getTree().getItems()[0].getItemCount());
         assertTrue(found > 0);
         assertTrue(all >= 8);
         assertEquals(1, ui(() -> {
-            find(view().viewer().getTree().getParent(), Text.class).get(0).setText("English horn 3");
+            find(view().viewer().getTree().getParent().getParent(), Text.class).get(0).setText("English horn 3");
             return view().viewer().getTree().getItems()[0].getItemCount();
         }));
-        ui(() -> find(view().viewer().getTree().getParent(), Text.class).get(0).setText(""));
+        ui(() -> find(view().viewer().getTree().getParent().getParent(), Text.class).get(0).setText(""));
     }
 
     @Test
