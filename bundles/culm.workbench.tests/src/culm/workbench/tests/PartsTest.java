@@ -205,6 +205,7 @@ class PartsTest extends StudioTest {
         Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("#staple-47\"", "#lost\""));
         DesignEditor editor = open(DESIGN);
         assertTrue(ui(() -> session(editor).blank().isEmpty()));
+        assertTrue(ui(() -> said("which has no part lost")));
         keepPicture("lost-part");
         partMenu("staple", "47, class set");
         shown(editor);

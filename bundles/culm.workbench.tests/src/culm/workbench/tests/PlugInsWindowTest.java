@@ -3,17 +3,22 @@ package culm.workbench.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import culm.blank.Inputs;
+import culm.blank.export.Exporter;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.plugins.WriteDialog;
 
 /** Plug-ins in the window: listed, named when they fail, and never the end of it. */
 class PlugInsWindowTest extends StudioTest {
@@ -56,6 +61,18 @@ class PlugInsWindowTest extends StudioTest {
         assertTrue(said.stream().anyMatch(s -> s.startsWith("Not in use: ") && s.contains("NotThere")), said.toString());
         assertTrue(said.stream().anyMatch(s -> s.startsWith("Culm Workbench: tests")));
         press(dialog, "Close");
+    }
+
+    @Test
+    void numbersAreWrittenThroughAnExporter() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        Shell dialog = dialog("culm.sharing.writeAs", "Write numbers and findings");
+        keepPicture("write-numbers");
+        assertTrue(ui(() -> find(dialog, Table.class).get(0).getItem(0).getText()).startsWith("note in Markdown"));
+        press(dialog, "Cancel");
+        Exporter note = ui(() -> Workshop.of(workbench()).extensions().exporters().find("culm.export.note").orElseThrow());
+        String text = new String(WriteDialog.content(note, "trial 12", ui(() -> session(editor).shown())), StandardCharsets.UTF_8);
+        assertTrue(text.contains("trial 12") && text.contains("turns left"), text);
     }
 
     @Test

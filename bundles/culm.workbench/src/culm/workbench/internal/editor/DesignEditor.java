@@ -17,7 +17,6 @@ import org.eclipse.ui.part.EditorPart;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
-import culm.design.DesignedBlank;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
@@ -30,6 +29,7 @@ import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.limits.LimitsDialog;
 import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.plugins.WriteDialog;
 import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.undo.UndoTarget;
 
@@ -97,7 +97,8 @@ public final class DesignEditor extends EditorPart {
         if (body.isDisposed()) {
             return;
         }
-        String name = session.blank().map(DesignedBlank::name).orElse(getEditorInput().getName());
+        String given = session.design().getName();
+        String name = given == null || given.isBlank() ? getEditorInput().getName() : given;
         setPartName(name);
         body.refresh(name);
         if (dirty != session.isDirty()) {
@@ -252,6 +253,11 @@ public final class DesignEditor extends EditorPart {
     /** Asks which drawing to write where, and writes it. */
     public void export() {
         new ExportDialog(getSite().getShell(), workshop, getPartName(), figures(), session).open();
+    }
+
+    /** Asks as what to write the numbers and findings, and writes them. */
+    public void writeAs() {
+        new WriteDialog(getSite().getShell(), workshop, getPartName(), session.shown()).open();
     }
 
     /** Prints a drawing on paper, true to scale. */

@@ -2,6 +2,7 @@ package culm.workbench.internal.editor;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
@@ -14,6 +15,7 @@ import org.eclipse.swt.widgets.Display;
 import culm.blank.Limits;
 import culm.design.DesignedBlank;
 import culm.figures.Role;
+import culm.model.problem.FileProblem;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
@@ -51,7 +53,8 @@ final class EditorBody {
         workshop.look().dress(all, Role.PAPER, Role.INK);
         header = new HeaderRow(all, workshop.look(), this::show);
         header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""), refused);
+        guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""),
+                () -> session.shown().problems().stream().map(FileProblem::message).collect(Collectors.joining(". ")), refused);
         guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         form = new ParameterForm(all, workshop, session, refused);
         GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);

@@ -36,6 +36,8 @@ public enum EditorTask {
     TABLE(DesignEditor::copyTable),
     /** Writes a drawing into a file. */
     EXPORT(DesignEditor::export),
+    /** Writes numbers and findings through an exporter. */
+    WRITE_AS(DesignEditor::writeAs),
     /** Prints a drawing. */
     PRINT(DesignEditor::print),
     /** Starts from a blank that works. */

@@ -48,9 +48,7 @@ public final class ChoiceGrid extends Canvas {
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
         for (Compared file : files) {
-            if (files.size() > 1) {
-                lines.add(new Line(file.file(), null));
-            }
+            lines.add(new Line(file.file(), null));
             for (Difference row : file.rows()) {
                 Line line = new Line(file.file(), row);
                 lines.add(line);

@@ -75,7 +75,7 @@ public final class CompareDialog extends PaperDialog {
         int conflicts = grid.conflicts();
         say(conflicts == 0 ? "Nobody changed what the other did; both are kept. Anything can still be chosen otherwise."
                 : open == 0 ? "Everything that both changed is chosen."
-                : open + " of " + conflicts + (conflicts == 1 ? " value that both changed is" : " values that both changed are") + " still to be chosen: click yours, theirs or before, or use the arrow keys.",
+                : (conflicts == 1 ? "The value that both changed is" : open + " of " + conflicts + " values that both changed are") + " still to be chosen: click yours, theirs or before, or use the arrow keys.",
                 open == 0 ? Role.INK : Role.DOES_NOT);
         detail.setText(grid.detail());
         if (getButton(IDialogConstants.OK_ID) != null) {

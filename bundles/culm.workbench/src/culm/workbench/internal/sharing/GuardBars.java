@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Listener;
 
 import culm.figures.Role;
+import culm.model.Document;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.plugins.PlugInsDialog;
 import culm.workbench.internal.widgets.NoticeBar;
@@ -27,6 +28,9 @@ public final class GuardBars extends Composite {
     private final RecoveryKeeper recovery;
     private final NoticeBar kind;
     private final Supplier<String> missing;
+    private final Supplier<String> trouble;
+    private Document looked;
+    private String unknown = "";
 
     /**
      * The lines of a file; they guard it as long as they live.
@@ -37,9 +41,23 @@ public final class GuardBars extends Composite {
      * @param refused told why something cannot be done
      */
     public GuardBars(Composite parent, FileSession<?> session, Supplier<String> missing, Consumer<FileProblemException> refused) {
+        this(parent, session, missing, () -> "", refused);
+    }
+
+    /**
+     * The same for a file that may be unusable for other reasons, too.
+     *
+     * @param parent where they go, a grid
+     * @param session the file
+     * @param missing what is missing to compute it, in words; empty when nothing is
+     * @param trouble why it cannot be told at all; empty when it can
+     * @param refused told why something cannot be done
+     */
+    public GuardBars(Composite parent, FileSession<?> session, Supplier<String> missing, Supplier<String> trouble, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         this.session = session;
         this.missing = missing;
+        this.trouble = trouble;
         GridLayout layout = new GridLayout();
         layout.marginWidth = 0;
         layout.marginHeight = 0;
@@ -84,12 +102,21 @@ public final class GuardBars extends Composite {
         }
         String newer = session.newer().map(p -> "Only to be looked at: " + p.sentence() + ".").orElse("");
         String absent = missing.get();
-        String sentence = Stream.of(newer, absent, MissingNotice.unknown(session.document())).filter(s -> !s.isEmpty()).collect(Collectors.joining(" ")).replace("..", ".");
+        String sentence = Stream.of(newer, trouble.get(), absent, unknown()).filter(s -> !s.isEmpty()).collect(Collectors.joining(" ")).replace("..", ".");
         if (absent.isEmpty()) {
             kind.say(sentence);
         } else {
             kind.say(sentence, new NoticeBar.Offer("plug-ins\u2026", () -> new PlugInsDialog(getShell(), session.workshop()).open()));
         }
+    }
+
+    /** Looked for once in each document, since it may be large. */
+    private String unknown() {
+        if (looked != session.document()) {
+            looked = session.document();
+            unknown = MissingNotice.unknown(looked);
+        }
+        return unknown;
     }
 
     /** {@return whether the file was saved; versions are put together first where that is needed} */
