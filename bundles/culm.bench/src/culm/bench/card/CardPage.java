@@ -28,10 +28,10 @@ public final class CardPage {
         double head = new HeadBlock(card).draw(mm, MARGIN, TOP, width);
         mm.line(MARGIN, head + 1, MARGIN + width, head + 1, Role.INK, 1.2);
         double top = head + 3.5;
-        double end = new Steps(card, mm, MARGIN, top, STEPS).draw();
+        double foot = height - RULER - 6;
+        double end = Steps.draw(card, mm, MARGIN, top, STEPS, foot);
         double side = MARGIN + STEPS + GAP;
         double beside = width - STEPS - GAP;
-        double foot = height - RULER - 6;
         boolean below = end + Cautions.height(mm, STEPS, 2) <= foot;
         double bottom = below ? foot : foot - Cautions.height(mm, beside, 1) - 2;
         if (card.forSeveral()) {

@@ -7,8 +7,8 @@ import culm.figures.Numbers;
 import culm.figures.Role;
 import culm.figures.Size;
 
-/** The staples of a card for several: which tie length, where the pencil mark, where to stop; room to note the turns left and right. In two columns when
- * they are many, without that room. */
+/** The staples of a card for several, setting by setting: where the pencil mark, where to stop; room to note the turns left and right. In two columns when
+ * they are many, with the tie length beside each and without that room. */
 final class StapleList {
     private static final double ROW = 4.6;
     private static final double HEAD = 9.5;
@@ -23,7 +23,8 @@ final class StapleList {
     void draw(Mm mm, double x, double y, double width, double bottom) {
         int rows = (int) Math.floor((bottom - y - HEAD) / ROW);
         List<StapleLine> all = card.staples();
-        int columns = all.size() > rows ? 2 : 1;
+        long ties = card.oneTie() ? 0 : all.stream().mapToDouble(StapleLine::tie).distinct().count();
+        int columns = all.size() + ties > rows ? 2 : 1;
         double column = (width - (columns - 1) * BETWEEN) / columns;
         int room = rows * columns;
         int shown = all.size() <= room ? all.size() : room - 1;
@@ -38,8 +39,8 @@ final class StapleList {
     }
 
     private void column(Mm mm, double x, double y, double width, List<StapleLine> lines, Size size) {
-        boolean ties = !card.oneTie();
-        boolean write = size == Size.BODY && !ties;
+        boolean write = size == Size.BODY;
+        boolean ties = !card.oneTie() && !write;
         double number = mm.width("70.0 ", size, true) + (write ? 1.4 : size == Size.BODY ? 3.4 : 0.6);
         double end = write ? x + width - 2 * number : x + width;
         double stop = end;
@@ -55,8 +56,15 @@ final class StapleList {
             head(mm, "right", x + width, y);
         }
         double at = y;
+        double set = card.oneTie() ? lines.stream().mapToDouble(StapleLine::tie).findFirst().orElse(0) : Double.NaN;
         for (StapleLine line : lines) {
             at += ROW;
+            if (write && line.tie() != set) {
+                set = line.tie();
+                mm.bold("tie at " + Numbers.fixed(set, 1), x, at, Anchor.START, Size.HEADING, Role.INK);
+                mm.line(x, at + 1.1, x + width, at + 1.1, Role.INK, 0.8);
+                at += ROW;
+            }
             mm.text(mm.cut(line.staple(), (ties ? tie : mark) - number - x, size, false), x, at, Anchor.START, size, Role.INK);
             if (ties) {
                 mm.bold(Numbers.fixed(line.tie(), 1), tie, at, Anchor.END, size, Role.INK);

@@ -5,6 +5,7 @@ import java.util.List;
 import culm.blank.rules.Say;
 import culm.figures.Anchor;
 import culm.figures.Numbers;
+import culm.figures.Pen;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.figures.Style;
@@ -13,26 +14,38 @@ import culm.figures.Style;
 final class Steps {
     private static final double SIGN = 8;
     private static final double FIGURE = 40;
-    private static final double GAP = 2.6;
+    /** Room between two steps, mm: as it looks best, and as tight as it may become so that all of them stay above the foot. */
+    private static final double[] GAPS = {2.6, 2.0, 1.5, 1.0, 0.6};
     private final Card card;
     private final CardNumbers n;
     private final Mm mm;
     private final double x;
     private final double width;
+    private final double gap;
     private double y;
     private int number;
 
-    Steps(Card card, Mm mm, double x, double y, double width) {
+    private Steps(Card card, Mm mm, double x, double y, double width, double gap) {
         this.card = card;
         this.n = card.numbers();
         this.mm = mm;
         this.x = x;
         this.y = y;
         this.width = width;
+        this.gap = gap;
     }
 
-    /** Draws them; returns where they end below, mm. */
-    double draw() {
+    /** Draws them as far apart as they fit above a height; returns where they end below, mm. */
+    static double draw(Card card, Mm mm, double x, double y, double width, double foot) {
+        for (double gap : GAPS) {
+            if (new Steps(card, mm.inside(new Pen()), x, y, width, gap).draw() <= foot + gap / 2 || gap == GAPS[GAPS.length - 1]) {
+                return new Steps(card, mm, x, y, width, gap).draw();
+            }
+        }
+        throw new IllegalStateException("no room between steps");
+    }
+
+    private double draw() {
         boolean several = card.forSeveral();
         String ends = card.head().ends();
         step("Soak the cane. Measure the staple, bottom to top. Seat it on the mandrel.", several ? "see list" : Numbers.fixed(n.stapleLength(), 1), several ? "" : "mm",
@@ -80,9 +93,9 @@ final class Steps {
     }
 
     private void below(double end) {
-        y = end + GAP / 2;
+        y = end + gap / 2;
         mm.line(x + SIGN, y, x + width, y, Role.RULE, 0.6);
-        y += GAP / 2;
+        y += gap / 2;
     }
 
     private void tie() {
@@ -117,7 +130,7 @@ final class Steps {
         mm.text(take + (card.forSeveral() ? "" : "; at " + Numbers.fixed(n.closes().getAsDouble(), 1) + " mm"), x + SIGN, y + 14, Anchor.START, Size.SMALL, Role.QUIET);
         boolean range = card.forSeveral();
         figure(range ? Numbers.fixed(card.fewestTurns(), 1) + "\u2013" + Numbers.fixed(card.mostTurns(), 1) : Numbers.fixed(n.turnsLeft().getAsDouble(), 1), "turns",
-                range ? Size.LARGE : Size.HUGE, y + (range ? 6.4 : 10.4));
+                range ? Size.LARGE : Size.HUGE, y + (range ? 5.6 : 10.4));
         mm.text("Note left and right.", x + width, y + 14.6, Anchor.END, Size.SMALL, Role.QUIET);
         below(y + 16);
     }
@@ -151,12 +164,12 @@ final class Steps {
         mm.round(x, y, width, 12, 1.5, Style.fill(Role.INK));
         mm.bold("STOP", x + 3, y + 8.4, Anchor.START, Size.LARGE, Role.PAPER);
         boolean above = !several && n.wrapTop() > n.stapleLength();
-        mm.text(above ? "The design's " + Numbers.fixed(n.wrapTop(), 1) + " is above the staple." : "Top of the wrap." + (several ? " Each its own; see list." : ""), x + 27, y + 5, Anchor.START, Size.BODY, Role.PAPER);
+        mm.text(above ? "The design's " + Numbers.fixed(n.wrapTop(), 1) + " is above the staple." : several ? "Top of the wrap: see list." : "Top of the wrap.", x + 27, y + 5, Anchor.START, Size.BODY, Role.PAPER);
         mm.bold("Never above the staple's top.", x + 27, y + 9.8, Anchor.START, Size.BODY, Role.PAPER);
         String figure = several ? Numbers.fixed(card.wrapBelow(), 1) : Numbers.fixed(Math.min(n.wrapTop(), n.stapleLength()), 1);
-        String unit = several ? "below it" : "mm";
+        String unit = several ? "mm below" : "mm";
         mm.text(unit, x + width - 2, y + 8.4, Anchor.END, Size.BODY, Role.PAPER);
         mm.bold(figure, x + width - 3 - mm.width(unit, Size.BODY, false), y + 8.6, Anchor.END, Size.LARGE, Role.PAPER);
-        y += 12 + GAP;
+        y += 12 + gap;
     }
 }

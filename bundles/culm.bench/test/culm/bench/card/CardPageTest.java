@@ -98,7 +98,8 @@ class CardPageTest {
     void noTextLeavesThePageOrLiesOnAnother(Paper paper) {
         BatchPlan plan = plan(40);
         List<Card> all = new ArrayList<>(List.of(cards.of(blank(), head), cards.of(blank(), CardHead.of("A design with a rather long name that has to be cut somewhere on the page")),
-                cards.of(blank().with(Inputs.WRAP_TOP, 47.4), head), cards.of(blank().with(Inputs.TIE_LENGTH, 76), head), cards.forClass(blank(), plan, head)));
+                cards.of(blank().with(Inputs.WRAP_TOP, 47.4), head), cards.of(blank().with(Inputs.TIE_LENGTH, 76), head), cards.forClass(blank(), plan, head),
+                cards.of(blank(), new CardHead(LONG, LONG, LONG, "2026-117b", LONG, LONG, LONG, LONG, LONG)), wordy(cards.of(blank(), head)), cards.of(noCork(), head)));
         all.addAll(cards.perSetting(blank(), plan, head));
         for (Card card : all) {
             Drawing page = CardPage.draw(card, paper, FONT);
@@ -119,6 +120,32 @@ class CardPageTest {
                     assertFalse(inner.overlaps(other), texts.get(i).text() + " lies on " + texts.get(j).text());
                 }
             }
+        }
+    }
+
+    private static final String LONG = "Something with a name that is a good deal longer than there is room for on any card, as names at a bench sometimes are";
+
+    /** What is said of it takes three lines. */
+    private static Card wordy(Card card) {
+        return new Card(card.head(), card.numbers(), "Sides close with 3.1 turns left, give or take 2.3; they may not close at all; but: overwrapped: the wrap stops at 46.5 mm, above the "
+                + "staple's top at 46.0 mm.", false, card.staples(), card.wrapBelow(), card.measured(), card.example());
+    }
+
+    /** An English horn's staple has no cork: one more line of words in the steps. */
+    private static Blank noCork() {
+        return blank().edit().clear(Inputs.CORK_TOP).set(Inputs.WRAP_BOTTOM, 30).build();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void everyStepStaysAboveTheFoot(Paper paper) {
+        for (Card card : List.of(cards.of(blank(), head), cards.of(noCork(), head), wordy(cards.of(noCork(), CardHead.of("x"))), cards.forClass(blank(), plan(40), head))) {
+            Drawing page = CardPage.draw(card, paper, FONT);
+            double foot = page.flat().stream().filter(Text.class::isInstance).map(Text.class::cast).filter(t -> t.text().equals("100 mm")).findFirst().orElseThrow().box(FONT).y();
+            List<Text> last = page.flat().stream().filter(Text.class::isInstance).map(Text.class::cast)
+                    .filter(t -> t.text().contains("leak test again") || t.text().contains("finished length, leak")).toList();
+            assertFalse(last.isEmpty());
+            last.forEach(t -> assertTrue(t.box(FONT).bottom() < foot - 4, t.text() + " at " + t.box(FONT).bottom() + ", the foot at " + foot));
         }
     }
 
