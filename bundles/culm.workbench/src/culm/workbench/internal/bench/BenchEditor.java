@@ -1,6 +1,9 @@
 package culm.workbench.internal.bench;
 
 import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -18,6 +21,7 @@ import org.eclipse.ui.part.EditorPart;
 import culm.model.Document;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.undo.UndoTarget;
@@ -30,6 +34,12 @@ import culm.workbench.internal.undo.UndoTarget;
 public abstract class BenchEditor<D extends Document> extends EditorPart {
     private final Class<D> type;
     private final String icon;
+    /** Of its own, since a large batch takes a while and no design should wait for it. */
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "Culm bench");
+        thread.setDaemon(true);
+        return thread;
+    });
     private Workshop workshop;
     private BenchSession<D> session;
     private GuardBars guards;
@@ -110,6 +120,11 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
         return workshop;
     }
 
+    /** {@return what computes off the display's thread; the latest question wins} */
+    protected final <T> Recompute<T> recompute(Consumer<T> publish) {
+        return new Recompute<>(worker, workshop.look().display()::asyncExec, publish);
+    }
+
     /** Says why something could not be done. */
     protected final void refused(FileProblemException e) {
         MessageDialog.openError(getSite().getShell(), "That cannot be done", e.problem().message());
@@ -143,6 +158,7 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
 
     @Override
     public void dispose() {
+        worker.shutdownNow();
         if (getTitleImage() != null && session != null) {
             getTitleImage().dispose();
         }

@@ -49,7 +49,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
     protected void build(Composite all) {
         edits = new BatchEdits(session());
         rows = new BatchRows(edits, workshop().units());
-        recompute = new Recompute<>(workshop().worker(), workshop().look().display()::asyncExec, this::publish);
+        recompute = recompute(this::publish);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;

@@ -1,8 +1,13 @@
 package culm.workbench.internal.bench.batch;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 import culm.bench.batch.Dimension;
@@ -116,12 +121,21 @@ final class BatchEdits {
     }
 
     private static MeasuredStaple add(Batch batch, String label) {
-        List<String> taken = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
         batch.getStaples().forEach(s -> taken.add(s.getId()));
+        List<MeasuredStaple> more = new ArrayList<>();
+        MeasuredStaple staple = made(label, taken, more);
+        batch.getStaples().add(staple);
+        return staple;
+    }
+
+    /** A staple with an id of its own. @param taken ids not to give again; the new one is added */
+    private static MeasuredStaple made(String label, Set<String> taken, List<MeasuredStaple> more) {
         MeasuredStaple staple = ModelFactory.eINSTANCE.createMeasuredStaple();
         staple.setId(Ids.of("s-" + label, "staple", taken));
         staple.setLabel(label);
-        batch.getStaples().add(staple);
+        taken.add(staple.getId());
+        more.add(staple);
         return staple;
     }
 
@@ -148,11 +162,17 @@ final class BatchEdits {
     /** Takes the staples of a table: those that are there are measured anew, the others come on. @return how many came on, and how many were replaced */
     Optional<String> take(StapleBatch table, boolean whole, int[] counts) {
         return change("staples of a table", b -> {
+            Map<String, MeasuredStaple> known = new HashMap<>();
+            b.getStaples().forEach(s -> known.putIfAbsent(label(s).toLowerCase(Locale.ROOT), s));
+            Set<String> taken = new HashSet<>();
+            b.getStaples().forEach(s -> taken.add(s.getId()));
+            List<MeasuredStaple> more = new ArrayList<>();
             for (StapleReadings read : table.staples()) {
-                Optional<MeasuredStaple> known = b.getStaples().stream().filter(s -> label(s).equalsIgnoreCase(read.label())).findFirst();
-                counts[known.isPresent() ? 1 : 0]++;
-                fill(known.orElseGet(() -> add(b, read.label())), read);
+                MeasuredStaple there = known.get(read.label().toLowerCase(Locale.ROOT));
+                counts[there != null ? 1 : 0]++;
+                fill(there != null ? there : made(read.label(), taken, more), read);
             }
+            b.getStaples().addAll(more);
             if (whole) {
                 b.setCaliperError(quantity(b.getCaliperError(), table.caliper().largestError()));
                 b.setWrapBelowTop(quantity(b.getWrapBelowTop(), table.wrapBelowTop()));

@@ -64,7 +64,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     @Override
     protected void build(Composite all) {
         edits = new LogEdits(session());
-        recompute = new Recompute<>(workshop().worker(), workshop().look().display()::asyncExec, this::publish);
+        recompute = recompute(this::publish);
         body = new LogBody(all, this, edits, this::guards);
         List<LogEntry> entries = session().document().getEntries();
         chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
