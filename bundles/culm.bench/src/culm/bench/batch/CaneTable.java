@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Seam;
+import culm.geometry.GeometryException;
 
 /**
  * The half-width the cane has, m(s), as a table over the distance s from the fold: the same for every staple of a batch, because staple and
@@ -22,6 +23,9 @@ final class CaneTable {
         Seam seam = new Seam(design);
         this.from = Math.max(from, seam.parts().width().from());
         this.to = Math.min(design.number(Inputs.FOLDED_LENGTH), seam.parts().width().to());
+        if (!(this.from < this.to)) {
+            throw new GeometryException(Inputs.TIE_LENGTH, "No staple of this batch reaches the cane at the tie lengths looked at.");
+        }
         NavigableSet<Double> marks = new TreeSet<>();
         for (double s : seam.parts().width().breaks()) {
             marks.add(s);

@@ -110,4 +110,17 @@ class BatchPlannerTest {
         assertEquals(1.0, setting.staples().get(0).turnsLeft(), 0.06);
         assertTrue(setting.giveOrTake() > 0.5);
     }
+
+    @Test
+    void staplesThatAreNotMeasuredYetAreSetAsideAndSaySo() {
+        StapleReadings begun = new StapleReadings("1", List.of(), List.of(), List.of(), "", "");
+        StapleReadings half = new StapleReadings("2", List.of(47.0), List.of(), List.of(), "", "");
+        StapleReadings slip = StapleReadings.of("3", 4.7, 3.38, 2.09);
+        for (List<StapleReadings> staples : List.of(List.of(begun), List.of(begun, half), List.of(slip), List.of(begun, half, slip, StapleReadings.of("4", 47, 3.38, 2.09)))) {
+            BatchPlan plan = new BatchPlanner(Limits.STANDARD, 0.1, 0).plan(Blanks.check(), new StapleBatch("b", staples, Caliper.ASSUMED, 0.5));
+            assertEquals(staples.size() == 4 ? 1 : 0, plan.served());
+            assertEquals("There is no reading of length.", plan.aside().stream().filter(a -> a.staple() == begun).map(SetAside::why).findFirst().orElse("There is no reading of length."));
+            assertTrue(plan.aside().stream().noneMatch(a -> a.why().isBlank()));
+        }
+    }
 }

@@ -10,14 +10,17 @@ import java.util.List;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
 
 import culm.model.Batch;
 import culm.model.MeasuredStaple;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.batch.BatchActions;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.grid.Grid;
+import culm.workbench.internal.studio.StudioView;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The whole way through the editor for a batch: measured, pasted, read, split, saved, opened again, put on cards. */
@@ -170,10 +173,50 @@ class BatchEditorTest extends BenchTest {
             int number = i;
             ui(() -> {
                 each.select(number);
-                each.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+                each.notifyListeners(SWT.Selection, new Event());
             });
             settle();
         }
         ui(dialog::close);
+    }
+
+    @Test
+    void enterGoesAsFarAsReadingsAreWantedAlthoughOneStapleHasMore() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        assertEquals("length 2", ui(() -> editor.heads().get(2)));
+        ui(() -> editor.grid().go(0, 1));
+        caliper(editor.grid(), "47.01", "3.39", "2.13");
+        assertEquals(List.of(47.01), staples(editor).get(0).getLengths());
+        assertEquals(List.of(3.39), staples(editor).get(0).getTopWides());
+        assertEquals(List.of(2.13), staples(editor).get(0).getTopNarrows());
+        assertEquals(1, ui(() -> editor.grid().row()));
+    }
+
+    @Test
+    void aNewBatchIsMadeForTheDesignThatIsOpenAndOpensFromTheTree() throws Exception {
+        openStudio();
+        open("trial-12.reed");
+        Shell dialog = dialog("culm.bench.newBatch", "New batch of staples");
+        ui(() -> find(dialog, org.eclipse.swt.widgets.Text.class).get(0).setText("Autumn box"));
+        press(dialog, "OK");
+        until("the new batch is open", () -> page().getActiveEditor() instanceof BatchEditor);
+        BatchEditor made = ui(() -> (BatchEditor) page().getActiveEditor());
+        assertEquals("trial-12.reed", ui(() -> made.session().document().getDesign()));
+        ui(() -> made.grid().go(0, 1));
+        caliper(made.grid(), "47.02");
+        split(made);
+        assertTrue(ui(made::notes).contains("Staple 1: There is no reading of top wide."), ui(made::notes).toString());
+        ui(() -> page().saveEditor(made, false));
+        ui(() -> page().closeAllEditors(false));
+        until("the tree has it", () -> Workshop.of(workbench()).studio().index().get().entries().stream().anyMatch(e -> e.shown().equals("autumn-box.batch")));
+        ui(() -> {
+            StudioView view = (StudioView) page().showView(StudioView.ID);
+            view.reveal(Workshop.of(workbench()).studio().index().get().entries().stream().filter(e -> e.shown().equals("autumn-box.batch")).findFirst().orElseThrow());
+            view.viewer().getTree().notifyListeners(SWT.DefaultSelection, new Event());
+        });
+        until("it opens from the tree", () -> page().getActiveEditor() instanceof BatchEditor);
+        assertEquals(1, staples((BatchEditor) ui(() -> page().getActiveEditor())).size());
+        command("culm.window.dark");
+        command("culm.window.light");
     }
 }

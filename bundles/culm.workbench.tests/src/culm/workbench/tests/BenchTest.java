@@ -13,12 +13,19 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IEditorPart;
 
 import culm.workbench.internal.app.Opening;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.grid.Grid;
 import culm.workbench.internal.bench.log.LogEditor;
 
 /** What the tests of the bench share: opening its files, typing into its tables as a caliper does. */
 abstract class BenchTest extends StudioTest {
+
+    /** Opens the copied studio in the window, as new files need it. */
+    final void openStudio() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
+        until("the studio is read", () -> Workshop.of(workbench()).studio().index().filter(i -> i.entries().stream().anyMatch(e -> e.file().startsWith(folder))).isPresent());
+    }
 
     final BatchEditor openBatch(String name) throws Exception {
         BatchEditor editor = (BatchEditor) opened(folder.resolve(name));

@@ -65,10 +65,10 @@ final class BatchColumns {
         return 1;
     }
 
-    /** The next column that holds a reading; -1 behind the last. */
-    int readingAfter(int column) {
+    /** The next column that holds one of the first few readings; -1 behind the last. */
+    int readingAfter(int column, int few) {
         for (int c = column + 1; c < columns.size(); c++) {
-            if (readings.get(c) != null) {
+            if (readings.get(c) != null && readings.get(c).number() < few) {
                 return c;
             }
         }

@@ -196,7 +196,7 @@ final class BatchRows implements GridModel {
         if (columns.reading(column) == null) {
             return columns.get(column).id().equals(BatchColumns.LABEL) ? new Place(row, columns.firstReading()) : new Place(Math.min(last, row + 1), column);
         }
-        int after = columns.readingAfter(column);
+        int after = columns.readingAfter(column, repeats);
         if (!down) {
             return after >= 0 ? new Place(row, after) : new Place(Math.min(last, row + 1), columns.firstReading());
         }
