@@ -201,6 +201,34 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void aPartOfADesignsOwnIsPutIntoTheDrawer() throws Exception {
+        DesignEditor editor = open(DESIGN);
+        String drawer = text(FILE);
+        partMenu("staple", "Copy into this design");
+        type(editor, "staple.length", "46.8");
+        partMenu("staple", "Put into Harbour Row");
+        shown(editor);
+        assertEquals(46.8, value(editor, "staple.length"), 1e-9);
+        assertTrue(text(FILE).contains("<length value=\"46.8\""));
+        assertTrue(ui(() -> session(editor).text()).contains("harbour-row.parts#47-class-set"), ui(() -> session(editor).text()));
+        command("org.eclipse.ui.edit.undo");
+        assertTrue(ui(() -> session(editor).text()).contains("<length value=\"46.8\""));
+        settle();
+        ui(() -> page().showView("culm.workbench.studio").setFocus());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(drawer, text(FILE));
+    }
+
+    @Test
+    void numbersThatDoNotGoTogetherAreTold() throws Exception {
+        PartsEditor editor = parts("staple-47-places");
+        typed("staple.places[1].height", "26");
+        assertTrue(ui(editor::isDirty));
+        assertTrue(ui(() -> find(window().getShell(), org.eclipse.swt.widgets.Label.class).stream().anyMatch(l -> l.isVisible() && l.getText().contains("25"))));
+        keepPicture("part-trouble");
+    }
+
+    @Test
     void whereTheLinkLeadsNowhereAnotherPartIsChosen() throws Exception {
         Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("#staple-47\"", "#lost\""));
         DesignEditor editor = open(DESIGN);

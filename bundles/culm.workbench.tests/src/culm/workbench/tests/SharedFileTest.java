@@ -71,6 +71,17 @@ class SharedFileTest extends StudioTest {
     }
 
     @Test
+    void othersSeeTheNameThatWasGiven() throws Exception {
+        String before = ui(() -> culm.workbench.internal.app.Workshop.of(workbench()).who());
+        Shell dialog = dialog("culm.sharing.name", "My name");
+        ui(() -> find(dialog, org.eclipse.swt.widgets.Text.class).get(0).setText("student C"));
+        press(dialog, "OK");
+        open(FILE);
+        assertTrue(Files.readString(folder.resolve("." + FILE + ".open")).startsWith("student C\n"));
+        ui(() -> culm.workbench.internal.app.Workshop.of(workbench()).who(before));
+    }
+
+    @Test
     void savingOverOthersPutsBothTogetherAsOneStep() throws Exception {
         DesignEditor editor = open(FILE);
         type(editor, Inputs.TIE_LENGTH, "71");

@@ -90,6 +90,11 @@ public final class DesignSession extends FileSession<Design> {
         change(edits, change, label);
     }
 
+    /** Throws when the design may only be looked at. @throws FileProblemException says why */
+    public void requireChange() throws FileProblemException {
+        requireWritable();
+    }
+
     /**
      * Makes several changes as one command.
      *

@@ -10,6 +10,8 @@ public enum SharingTask {
     REPLACE(SharingActions::replace),
     /** Lists parts that are there twice. */
     DUPLICATES(SharingActions::duplicates),
+    /** Asks for the name that others see. */
+    NAME(SharingActions::name),
     /** Compares two designs. */
     COMPARE(SharingActions::compare),
     /** Shows the studio's history. */

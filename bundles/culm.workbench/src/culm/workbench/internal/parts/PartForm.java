@@ -5,17 +5,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 
 import culm.blank.Tolerance;
 import culm.blank.rules.Finding;
 import culm.design.edit.RowEntry;
 import culm.figures.Role;
+import culm.figures.Size;
 import culm.model.How;
 import culm.model.Part;
 import culm.model.Quantity;
@@ -39,6 +42,8 @@ final class PartForm extends Composite implements FormContext {
     private final List<NumberRow> rows = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
     private final List<Runnable> choices = new ArrayList<>();
+    private final Label trouble;
+    private List<Finding> wrong = List.of();
     private Part part;
     private PartPlan plan;
     private Composite page;
@@ -57,6 +62,13 @@ final class PartForm extends Composite implements FormContext {
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         scroll.getVerticalBar().setIncrement(24);
         look().dress(scroll, Role.PAPER, Role.INK);
+        trouble = new Label(this, SWT.WRAP);
+        trouble.setFont(look().font(Size.SMALL, SWT.NORMAL));
+        look().dress(trouble, Role.PAPER, Role.DOES_NOT);
+        GridData line = new GridData(SWT.FILL, SWT.END, true, false);
+        line.widthHint = 200;
+        line.exclude = true;
+        trouble.setLayoutData(line);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
         scroll.addListener(SWT.Resize, e -> fit());
@@ -76,6 +88,14 @@ final class PartForm extends Composite implements FormContext {
     }
 
     private void showNumbers() {
+        wrong = part == null ? List.of() : PartCheck.of(part, session.workshop().bridge().profiles());
+        String sentence = wrong.stream().map(Finding::text).collect(Collectors.joining(" "));
+        if (!sentence.equals(trouble.getText())) {
+            trouble.setText(sentence);
+            ((GridData) trouble.getLayoutData()).exclude = sentence.isEmpty();
+            trouble.setVisible(!sentence.isEmpty());
+            layout();
+        }
         rows.forEach(NumberRow::show);
         tables.forEach(RowsTable::show);
         choices.forEach(Runnable::run);
@@ -149,7 +169,7 @@ final class PartForm extends Composite implements FormContext {
 
     @Override
     public List<Finding> findings() {
-        return List.of();
+        return wrong;
     }
 
     @Override

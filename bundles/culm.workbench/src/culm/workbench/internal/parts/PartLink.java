@@ -13,7 +13,9 @@ import culm.figures.Size;
 import culm.model.Design;
 import culm.model.Part;
 import culm.model.problem.FileProblemException;
+import culm.model.studio.FileKind;
 import culm.model.studio.Link;
+import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.model.studio.StudioIndex.Held;
 import culm.workbench.internal.app.Opening;
@@ -107,6 +109,9 @@ public final class PartLink {
         }
         new MenuItem(menu, SWT.SEPARATOR);
         item(menu, SWT.PUSH, "Copy into this design", () -> change(edits -> edits.unlink(word), "copy the " + word + " into the design")).setEnabled(linked());
+        if (part() != null && !linked()) {
+            index.of(FileKind.PARTS).forEach(file -> item(menu, SWT.PUSH, "Put into " + file.title(), () -> putInto(file)));
+        }
         item(menu, SWT.PUSH, "Open its file", () -> now.ifPresent(this::open)).setEnabled(linked());
         menu.addListener(SWT.Hide, e -> link.getDisplay().asyncExec(menu::dispose));
         return menu;
@@ -133,6 +138,16 @@ public final class PartLink {
     private void change(DesignSession.Change change, String label) {
         try {
             session.change(change, label);
+        } catch (FileProblemException e) {
+            refused.accept(e);
+        }
+    }
+
+    private void putInto(StudioEntry file) {
+        try {
+            session.requireChange();
+            Link to = new PartFiling(workshop, session.studio()).put(part(), file, word + " of " + session.blank().map(b -> b.name()).orElse(session.shownName()), session.file());
+            change(edits -> edits.link(word, to), "put the " + word + " into " + file.title());
         } catch (FileProblemException e) {
             refused.accept(e);
         }

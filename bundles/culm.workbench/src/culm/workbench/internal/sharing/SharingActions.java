@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.window.Window;
@@ -76,6 +77,15 @@ public final class SharingActions {
     /** Lists parts that are there twice. */
     public void duplicates() {
         studio().ifPresent(s -> new DuplicatesDialog(shell(), workshop, s).open());
+    }
+
+    /** Asks for the name that others see. */
+    public void name() {
+        InputDialog dialog = new InputDialog(shell(), "My name", "The name that others see while you have a file open, and at the versions you keep", workshop.who(),
+                text -> text.isBlank() ? "" : null);
+        if (dialog.open() == Window.OK) {
+            workshop.who(dialog.getValue().strip());
+        }
     }
 
     /** Shows which plug-in brings what. */
