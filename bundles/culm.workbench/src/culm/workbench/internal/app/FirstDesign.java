@@ -70,7 +70,7 @@ public final class FirstDesign {
     }
 
     private void first(IWorkbench workbench, IWorkbenchPage page, Path folder) {
-        workshop.worker().execute(() -> choose(folder).ifPresent(file -> workbench.getDisplay().asyncExec(() -> {
+        workshop.worker().execute(() -> choose(folder).ifPresent(file -> workshop.look().later(() -> {
             try {
                 page.openEditor(new DesignInput(file), DesignEditor.ID);
             } catch (PartInitException e) {

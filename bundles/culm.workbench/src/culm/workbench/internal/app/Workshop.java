@@ -56,7 +56,7 @@ public final class Workshop {
         this.bridge = new Bridge(extensions.profiles());
         this.rules = extensions.rules();
         this.icons = new Icons(look.display());
-        this.studio = new StudioFolder(files, worker, look.display()::asyncExec);
+        this.studio = new StudioFolder(files, worker, look::later);
     }
 
     /**

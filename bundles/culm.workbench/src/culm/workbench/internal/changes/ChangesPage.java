@@ -47,7 +47,7 @@ public final class ChangesPage extends Composite {
         this.workshop = workshop;
         this.session = session;
         this.trial = new Trial(workshop, session);
-        this.recompute = new culm.workbench.internal.editor.Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
+        this.recompute = new culm.workbench.internal.editor.Recompute<>(workshop.worker(), workshop.look()::later, this::publish);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 12;
         layout.verticalSpacing = 8;

@@ -36,7 +36,7 @@ public final class DesignSession extends FileSession<Design> {
     public DesignSession(Workshop workshop, Path file) throws FileProblemException {
         super(workshop, file, Design.class);
         documentChanged();
-        this.recompute = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
+        this.recompute = new Recompute<>(workshop.worker(), workshop.look()::later, this::publish);
         refresh();
     }
 

@@ -34,9 +34,9 @@ final class EditorBody {
     private final ParameterForm form;
     private final Composite stack;
     private final ReedPage reed;
-    private final GraphsPage graphs;
-    private final ChangesPage changes;
-    private final ExplorePage explore;
+    private final Late<GraphsPage> graphs;
+    private final Late<ChangesPage> changes;
+    private final Late<ExplorePage> explore;
     private DesignEditor.Page page = DesignEditor.Page.REED;
     private Shown drawn;
     private DesignEditor.Page drawnOn;
@@ -65,9 +65,9 @@ final class EditorBody {
         stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         workshop.look().dress(stack, Role.PAPER, Role.INK);
         reed = new ReedPage(stack, workshop, session, pointer, refused);
-        graphs = new GraphsPage(stack, workshop.look(), pointer);
-        changes = new ChangesPage(stack, workshop, session, refused);
-        explore = new ExplorePage(stack, workshop, session, refused);
+        graphs = new Late<>(() -> new GraphsPage(stack, workshop.look(), pointer));
+        changes = new Late<>(() -> new ChangesPage(stack, workshop, session, refused));
+        explore = new Late<>(() -> new ExplorePage(stack, workshop, session, refused));
         show(page);
     }
 
@@ -76,9 +76,9 @@ final class EditorBody {
         page = now;
         ((StackLayout) stack.getLayout()).topControl = switch (now) {
             case REED -> reed;
-            case GRAPHS -> graphs;
-            case CHANGES -> changes;
-            case EXPLORE -> explore;
+            case GRAPHS -> graphs.get();
+            case CHANGES -> changes.get();
+            case EXPLORE -> explore.get();
         };
         stack.layout();
         header.chosen(now);
@@ -102,9 +102,9 @@ final class EditorBody {
         drawnOn = page;
         switch (page) {
             case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
-            case GRAPHS -> graphs.show(now);
-            case CHANGES -> changes.show();
-            case EXPLORE -> explore.show();
+            case GRAPHS -> graphs.get().show(now);
+            case CHANGES -> changes.get().show();
+            case EXPLORE -> explore.get().show();
         }
     }
 
@@ -129,11 +129,11 @@ final class EditorBody {
     }
 
     ChangesPage changes() {
-        return changes;
+        return changes.get();
     }
 
     ExplorePage explore() {
-        return explore;
+        return explore.get();
     }
 
     DesignEditor.Page page() {
@@ -143,15 +143,16 @@ final class EditorBody {
     /** {@return every drawing of this editor, the one with the focus first} */
     List<Figure> figures() {
         Control focused = Display.getCurrent().getFocusControl();
-        List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), graphs.along(), graphs.gouge()));
+        GraphsPage more = graphs.get();
+        List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), more.along(), more.gouge()));
         reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
-        graphs.show(session.shown());
-        all.addAll(page == DesignEditor.Page.EXPLORE ? 0 : all.size(), explore.figures());
+        more.show(session.shown());
+        all.addAll(page == DesignEditor.Page.EXPLORE ? 0 : all.size(), explore.ifMade().map(ExplorePage::figures).orElse(List.of()));
         if (focused instanceof Figure figure && all.remove(figure)) {
             all.add(0, figure);
         } else if (page == DesignEditor.Page.GRAPHS) {
-            all.remove(graphs.along());
-            all.add(0, graphs.along());
+            all.remove(more.along());
+            all.add(0, more.along());
         }
         return all;
     }

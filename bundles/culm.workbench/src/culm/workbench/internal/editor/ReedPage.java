@@ -69,6 +69,9 @@ final class ReedPage extends Composite {
         @Override
         protected void layout(Composite composite, boolean flush) {
             Rectangle area = getClientArea();
+            if (area.isEmpty()) {
+                return;
+            }
             int middle = Math.max(200, area.width - SIDE);
             int wanted = findings.computeSize(middle, SWT.DEFAULT).y;
             int most = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), area.height - reed.leastHeight(middle));

@@ -42,7 +42,7 @@ public final class KeptBar extends Composite {
         this.workshop = workshop;
         this.session = session;
         this.refused = refused;
-        this.recompute = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
+        this.recompute = new Recompute<>(workshop.worker(), workshop.look()::later, this::publish);
         workshop.look().dress(this, Role.PAPER, Role.INK);
         GridLayout layout = new GridLayout(5, false);
         layout.marginWidth = 0;

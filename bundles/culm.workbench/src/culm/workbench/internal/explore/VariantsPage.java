@@ -66,7 +66,7 @@ public final class VariantsPage extends Composite {
         this.workshop = workshop;
         this.session = session;
         this.refused = refused;
-        this.ordering = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::ordered);
+        this.ordering = new Recompute<>(workshop.worker(), workshop.look()::later, this::ordered);
         workshop.look().dress(this, Role.PAPER, Role.INK);
         GridLayout layout = new GridLayout();
         layout.marginWidth = 12;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Control;
@@ -137,6 +138,21 @@ public final class Look {
     /** {@return where the shipped font's files are put} */
     public Path fontFolder() {
         return fontFolder;
+    }
+
+    /**
+     * Runs something on the display's thread; not at all when the display is gone by then.
+     *
+     * @param work what to run
+     */
+    public void later(Runnable work) {
+        try {
+            display.asyncExec(work);
+        } catch (SWTException e) {
+            if (e.code != SWT.ERROR_DEVICE_DISPOSED) {
+                throw e;
+            }
+        }
     }
 
     /** {@return the display it is for} */

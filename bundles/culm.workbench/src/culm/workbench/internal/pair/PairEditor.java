@@ -49,7 +49,7 @@ public final class PairEditor extends EditorPart {
         setPartName(given.getName());
         setTitleImage(Icons.descriptor("pair").createImage());
         workshop = Workshop.of(site);
-        recompute = new Recompute<>(workshop.worker(), workshop.look().display()::asyncExec, this::publish);
+        recompute = new Recompute<>(workshop.worker(), workshop.look()::later, this::publish);
     }
 
     @Override

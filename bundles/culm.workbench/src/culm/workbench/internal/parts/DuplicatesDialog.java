@@ -68,7 +68,7 @@ public final class DuplicatesDialog extends PaperDialog {
             StudioIndex now = studio.index();
             Report report = Duplicates.find(studio, now);
             if (!workshop.look().display().isDisposed()) {
-                workshop.look().display().asyncExec(() -> show(now, report));
+                workshop.look().later(() -> show(now, report));
             }
         }, "Culm search for duplicates");
         thread.setDaemon(true);

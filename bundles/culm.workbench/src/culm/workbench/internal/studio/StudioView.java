@@ -151,7 +151,7 @@ public final class StudioView extends ViewPart {
         } else {
             viewer.setExpandedElements(open);
         }
-        verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().display().asyncExec(() -> {
+        verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().later(() -> {
             if (!viewer.getTree().isDisposed()) {
                 viewer.refresh();
             }
