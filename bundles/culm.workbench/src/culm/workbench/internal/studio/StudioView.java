@@ -41,6 +41,7 @@ import culm.workbench.internal.undo.UndoTarget;
 public final class StudioView extends ViewPart {
     /** The view's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.studio";
+    private static final int VERDICTS_AFTER = 250;
     private final StudioTree tree = new StudioTree();
     private Workshop workshop;
     private StudioVerdicts verdicts;
@@ -151,11 +152,18 @@ public final class StudioView extends ViewPart {
         } else {
             viewer.setExpandedElements(open);
         }
-        verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().later(() -> {
-            if (!viewer.getTree().isDisposed()) {
-                viewer.refresh();
+        // Not at once: while the window opens, it needs the machine for itself.
+        viewer.getTree().getDisplay().timerExec(VERDICTS_AFTER, () -> {
+            if (!viewer.getTree().isDisposed() && index.equals(workshop.studio().index())) {
+                verdicts.compute(index.get().of(FileKind.DESIGN), () -> workshop.look().later(this::signsKnown));
             }
-        }));
+        });
+    }
+
+    private void signsKnown() {
+        if (!viewer.getTree().isDisposed()) {
+            viewer.refresh();
+        }
     }
 
     private void expand() {
