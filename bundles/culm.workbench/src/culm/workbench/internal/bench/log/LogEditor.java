@@ -64,11 +64,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     @Override
     protected void build(Composite all) {
         edits = new LogEdits(session());
-<<<<<<< HEAD
         recompute = recompute(this::publish);
-=======
-        recompute = new Recompute<>(workshop().worker(), workshop().look()::later, this::publish);
->>>>>>> 424fee8 (Pages are made when they are first shown; what comes late to a closed window is dropped)
         body = new LogBody(all, this, edits, this::guards);
         List<LogEntry> entries = session().document().getEntries();
         chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
