@@ -122,7 +122,7 @@ public abstract class BenchEditor<D extends Document> extends EditorPart {
 
     /** {@return what computes off the display's thread; the latest question wins} */
     protected final <T> Recompute<T> recompute(Consumer<T> publish) {
-        return new Recompute<>(worker, workshop.look().display()::asyncExec, publish);
+        return new Recompute<>(worker, workshop.look()::later, publish);
     }
 
     /** Says why something could not be done. */
