@@ -1,12 +1,12 @@
 # Runs the tests on a display of their own and counts them; sourced after lib.sh.
 
-# Starts a virtual display with the first free number and sets DISPLAY; it ends with the script.
+# start_display [SIZE]: starts a virtual display with the first free number and sets DISPLAY; it ends with the script.
 start_display() {
   local number
   mkdir -p "$work"
   # The display writes its number when it stands, so nothing waits by the clock.
   mkfifo "$work/display.$$"
-  Xvfb -displayfd 3 -screen 0 1280x800x24 -nolisten tcp 3>"$work/display.$$" >"$work/display.log" 2>&1 &
+  Xvfb -displayfd 3 -screen 0 "${1:-1280x800}x24" -nolisten tcp 3>"$work/display.$$" >"$work/display.log" 2>&1 &
   display_process=$!
   trap 'kill "$display_process" 2>/dev/null; rm -f "$work/display.$$"' EXIT
   read -r number <"$work/display.$$" || fail "the virtual display did not start; see $work/display.log"

@@ -20,7 +20,7 @@ final class Frame {
     private static final double BOTTOM = 44;
     private static final double RIGHT = 16;
     private static final double NUMBER_APART = 1.8;
-    private static final int LEAST_TICKS = 4;
+    private static final int LEAST_TICKS = 6;
     private final TextMeasure measure;
     private final Ticks ticksX;
     private final Ticks ticksY;

@@ -5,10 +5,17 @@ import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.jface.preference.JFacePreferences;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.service.prefs.BackingStoreException;
 import org.osgi.service.prefs.Preferences;
+
+import culm.figures.Palette;
+import culm.figures.Rgb;
+import culm.figures.Role;
 
 /** Light or dark: chosen by the user and remembered; until then as the system has it. */
 public final class ThemeChoice {
@@ -29,6 +36,12 @@ public final class ThemeChoice {
     public void restore() {
         NativeTheme.dark(chosen());
         look.dark(chosen());
+        // The platform writes into an empty editor area with this colour, and keeps it when the theme changes: it must be readable on both.
+        JFaceResources.getColorRegistry().put(JFacePreferences.QUALIFIER_COLOR, between(Palette.LIGHT.of(Role.QUIET), Palette.DARK.of(Role.QUIET)));
+    }
+
+    private static RGB between(Rgb a, Rgb b) {
+        return new RGB((a.red() + b.red()) / 2, (a.green() + b.green()) / 2, (a.blue() + b.blue()) / 2);
     }
 
     /** As soon as the window stands: its frame does, too. */

@@ -50,9 +50,10 @@ final class NodeLabels extends LabelProvider implements IStyledLabelProvider, IT
     @Override
     public StyledString getStyledText(Object element) {
         double room = width.getAsInt() - BEFORE - INDENT * depth((Node) element);
-        String before = element instanceof Node.Use ? Node.USED_BY : "";
-        double left = Math.max(40, room - look.measure().width(before, Size.BODY, false));
-        String words = before + Clip.middle(getText(element).substring(before.length()), look.measure(), Size.BODY, left);
+        // Where there is no room for both, the arrow before the name of a design that uses a part says enough.
+        boolean whole = look.measure().width(getText(element), Size.BODY, false) <= room;
+        String full = element instanceof Node.Use use && !whole ? use.design().title() : getText(element);
+        String words = Clip.middle(full, look.measure(), Size.BODY, Math.max(60, room));
         StyledString text = new StyledString(words);
         if (element instanceof Node.Held held && words.equals(getText(element))
                 && look.measure().width(words + "  " + held.part().kind(), Size.BODY, false) <= room) {
