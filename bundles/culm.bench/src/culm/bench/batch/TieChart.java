@@ -32,9 +32,9 @@ public final class TieChart {
     private TieChart() {
     }
 
-    /** Draws it. @param width drawing units, at least 260 */
+    /** Draws it. @param width drawing units, at least 340 */
     public static Drawing draw(BatchPlan plan, double width, TextMeasure measure) {
-        double w = Math.max(260, width);
+        double w = Math.max(340, width);
         int each = (int) Math.ceil(plan.served() / (double) DRAWN);
         boolean named = plan.served() <= NAMED;
         List<List<Served>> rows = new ArrayList<>();
@@ -52,7 +52,7 @@ public final class TieChart {
         double row = named ? ROW : THIN_ROW;
         double bottom = TOP + row * rows.stream().mapToInt(List::size).sum() + 6 * rows.size();
         Pen pen = new Pen();
-        pen.text("Tie lengths that each staple allows, mm" + (each > 1 ? "; every " + each + "th staple is drawn" : ""), LEFT, 16, Anchor.START, Size.BODY, Role.INK);
+        pen.text(each > 1 ? "Tie lengths allowed, mm; 1 of " + each + " staples is drawn" : "Tie lengths that each staple allows, mm", LEFT, 16, Anchor.START, Size.BODY, Role.INK);
         Ticks ticks = Ticks.within(x.from(), x.to(), (x.end() - x.start()) / 46);
         pen.group(Part.AXIS, "tie length", p -> ticks.values().forEach(t -> {
             p.line(x.at(t), TOP - 4, x.at(t), bottom, Role.GRID, Style.THIN);

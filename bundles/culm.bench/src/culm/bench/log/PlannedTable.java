@@ -31,7 +31,7 @@ public final class PlannedTable {
         List<Row> rows = List.of(new Row("staple length", planned.value(Inputs.STAPLE_LENGTH), tied.seen().stapleLength()), new Row("tie length", planned.value(Inputs.TIE_LENGTH), tied.seen().tie()),
                 new Row("top of the wrap", planned.value(Inputs.WRAP_TOP), tied.seen().wrapTop()), new Row("finished length", planned.value(Inputs.FINISHED), tied.seen().finished()),
                 new Row("turns left", PlannedSeen.turns(planned), tied.seen().turns()),
-                new Row("expected as measured", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns()));
+                new Row("expected, as tied", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns()));
         double[] ends = {w - 128, w - 68, w - 10};
         Pen pen = new Pen();
         String[] heads = {"planned", "measured", "more"};

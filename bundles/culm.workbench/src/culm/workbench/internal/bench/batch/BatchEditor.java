@@ -128,6 +128,9 @@ public final class BatchEditor extends BenchEditor<Batch> {
         }
         below = design.map(d -> Math.max(0, d.blank().number(Inputs.STAPLE_LENGTH) - d.blank().number(Inputs.WRAP_TOP))).orElse(below);
         showTable();
+        if (shown == BatchShown.NOTHING) {
+            header.show(session().name(), "splitting the batch…", Optional.empty());
+        }
         StapleBatch batch = BatchModel.read(session().document(), below);
         Optional<DesignedBlank> forDesign = design;
         String reason = why;
