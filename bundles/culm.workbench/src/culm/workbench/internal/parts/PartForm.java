@@ -67,6 +67,7 @@ final class PartForm extends Composite implements FormContext {
         look().dress(trouble, Role.PAPER, Role.DOES_NOT);
         GridData line = new GridData(SWT.FILL, SWT.END, true, false);
         line.widthHint = 200;
+        line.horizontalIndent = 20;
         line.exclude = true;
         trouble.setLayoutData(line);
         details = new Details(this, this);
