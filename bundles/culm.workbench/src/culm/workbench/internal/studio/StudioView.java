@@ -42,6 +42,7 @@ public final class StudioView extends ViewPart {
     /** The view's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.studio";
     private static final int VERDICTS_AFTER = 250;
+    private static final int MOST_OPENED = 200;
     private final StudioTree tree = new StudioTree();
     private Workshop workshop;
     private StudioVerdicts verdicts;
@@ -125,7 +126,7 @@ public final class StudioView extends ViewPart {
             if (search.getText().isBlank()) {
                 expand();
             } else {
-                viewer.expandAll();
+                expandFound();
             }
         });
         search.addListener(SWT.KeyDown, e -> {
@@ -163,6 +164,16 @@ public final class StudioView extends ViewPart {
     private void signsKnown() {
         if (!viewer.getTree().isDisposed()) {
             viewer.refresh();
+        }
+    }
+
+    /** Of thousands that are found only the files are opened; each would cost time. */
+    private void expandFound() {
+        int parts = workshop.studio().index().map(i -> i.findParts(search.getText()).size()).orElse(0);
+        if (parts <= MOST_OPENED) {
+            viewer.expandAll();
+        } else {
+            viewer.expandToLevel(2);
         }
     }
 
