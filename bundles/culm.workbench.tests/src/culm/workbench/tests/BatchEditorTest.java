@@ -20,6 +20,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.batch.BatchActions;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.grid.Grid;
+import culm.workbench.internal.bench.paper.PagesDialog;
 import culm.workbench.internal.studio.StudioView;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -169,14 +170,24 @@ class BatchEditorTest extends BenchTest {
         openBatch(FILE);
         Shell dialog = dialog("culm.bench.card", "Bench card");
         Combo each = ui(() -> find(dialog, Combo.class).stream().filter(c -> "each".equals(c.getData("culm.ask"))).findFirst().orElseThrow());
-        for (int i = 0; i < 3; i++) {
+        PagesDialog pages = (PagesDialog) ui(() -> dialog.getData());
+        String[] numbers = {"no. set 1", "no. 3", "no. class"};
+        for (int i = 0; i < numbers.length; i++) {
             int number = i;
             ui(() -> {
                 each.select(number);
                 each.notifyListeners(SWT.Selection, new Event());
             });
-            settle();
+            String title = ui(() -> pages.shown().orElseThrow().title());
+            assertTrue(title.endsWith(numbers[i]), title);
         }
+        ui(() -> {
+            each.select(0);
+            each.notifyListeners(SWT.Selection, new Event());
+            pages.svg(folder.resolve("cards.svg"));
+        });
+        assertTrue(Files.readString(folder.resolve("cards-1.svg")).contains("set 1") && Files.readString(folder.resolve("cards-2.svg")).contains("set 2"));
+        assertFalse(Files.exists(folder.resolve("cards-3.svg")));
         ui(dialog::close);
     }
 
