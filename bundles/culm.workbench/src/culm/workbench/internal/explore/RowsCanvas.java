@@ -267,7 +267,7 @@ public final class RowsCanvas extends Canvas {
             if (!last && columns.width(c) == 0) {
                 continue;
             }
-            int room = last ? Math.max(0, area.width - x) : columns.width(c) - 14;
+            int room = last ? Math.max(0, area.width - x) : columns.width(c) - RowsColumns.GAP;
             gc.setForeground(look.colour(c == shows ? Role.INK : Role.QUIET));
             String words = (c == shows ? order.falling() ? "▼ " : "▲ " : "") + columns.head(c);
             String text = Clip.to(words, look.measure(), Size.SMALL, room);
@@ -286,7 +286,7 @@ public final class RowsCanvas extends Canvas {
             if (!last && columns.width(c) == 0) {
                 continue;
             }
-            int room = last ? Math.max(0, area.width - x - 4) : columns.width(c) - 14;
+            int room = last ? Math.max(0, area.width - x - 4) : columns.width(c) - RowsColumns.GAP;
             String text = Clip.to((last && own ? name + ": " : "") + columns.text(line, pinned, c), look.measure(), Size.BODY, room);
             boolean same = c < line.values().length && line.values()[c] == pinned.values()[c];
             gc.setForeground(look.colour(last ? line.failed().isEmpty() ? Role.FITS : Role.DOES_NOT : same && !own ? Role.QUIET : Role.INK));

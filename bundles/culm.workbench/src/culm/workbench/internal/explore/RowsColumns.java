@@ -14,11 +14,11 @@ import culm.workbench.internal.numbers.NumberForm;
 
 /** The columns of a table of variants: their heads, widths and texts. */
 final class RowsColumns {
-    private static final int LEAST = 58;
+    private static final int LEAST = 52;
     private static final int MOST_HEAD = 110;
     private static final int MOST_PART = 130;
     private static final int WRONG = 150;
-    private static final int GAP = 14;
+    static final int GAP = 9;
     private static final int SAMPLED = 400;
     private final VariantsFound found;
     private final LengthUnit unit;

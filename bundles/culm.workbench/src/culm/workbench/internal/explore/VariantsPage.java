@@ -94,8 +94,8 @@ public final class VariantsPage extends Composite {
         map.onPick(this::cross);
         parallel = new ChartCanvas(stack, workshop.look(), "Variants on parallel axes");
         actions = new PickActions(this, workshop, session, this::picked, () -> bar.say("Choose a variant first.", true), refused);
-        actions.link("pin as the baseline", "Compares all others with the chosen row", this::pin);
-        actions.link("pin this design", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
+        actions.link("pin", "Compares all others with the chosen row", this::pin);
+        actions.link("unpin", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
         actions.link("write as CSV…", "Writes every variant into a file, however many there are", this::write);
         wide(actions);
         table.onOpen(actions::open);
