@@ -118,7 +118,9 @@ public final class TolerancesPage extends Composite {
     void show() {
         session.blank().ifPresent(b -> {
             spreads.offer(b.blank());
-            if (result.isPresent() && !bar.running() && ranOn != b.blank()) {
+            if (ranOn == null && !bar.running()) {
+                run(); // something to look at, without a click
+            } else if (result.isPresent() && !bar.running() && ranOn != b.blank()) {
                 bar.say("The design has changed since.", false);
             }
         });

@@ -131,6 +131,7 @@ public final class VariantsPage extends Composite {
             if (list.rows().isEmpty()) {
                 list.add(Inputs.TIE_LENGTH);
                 list.add(Varied.WIDTH);
+                run(); // something to look at, without a click
             }
             if (!bar.running() && found.isPresent() && found.get().base() != b.blank()) {
                 bar.say("The design has changed since.", false);
