@@ -52,6 +52,15 @@ class CommandsTest extends WorkbenchTest {
     }
 
     @Test
+    void undoWithNothingToTakeBackDoesNothing() throws Exception {
+        ui(() -> {
+            page().closeAllEditors(false);
+            assertTrue(workbench().getService(ICommandService.class).getCommand("org.eclipse.ui.edit.undo").isEnabled(), "its key brings up no message");
+            window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand("org.eclipse.ui.edit.undo", null);
+        });
+    }
+
+    @Test
     void noTwoCommandsShareAKey() throws Exception {
         Map<String, String> taken = new HashMap<>();
         ui(() -> {

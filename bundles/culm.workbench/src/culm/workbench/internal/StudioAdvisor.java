@@ -15,6 +15,7 @@ import org.osgi.framework.FrameworkUtil;
 import culm.extensions.Extensions;
 import culm.workbench.internal.app.FirstDesign;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.handlers.WindowHandler;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.look.ThemeChoice;
 
@@ -55,6 +56,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         new ThemeChoice(workshop.look()).restoreFrame();
+        WindowHandler.activateIn(getWorkbenchConfigurer().getWorkbench());
         studio.or(workshop::lastStudio).ifPresent(folder -> {
             workshop.studio().open(folder);
             new FirstDesign(workshop).openIn(getWorkbenchConfigurer().getWorkbench(), folder);

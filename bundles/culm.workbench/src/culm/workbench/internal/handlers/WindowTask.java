@@ -1,5 +1,6 @@
 package culm.workbench.internal.handlers;
 
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
@@ -24,6 +25,11 @@ public enum WindowTask {
     WindowTask(Consumer<Workshop> todo, Predicate<Workshop> chosen) {
         this.todo = todo;
         this.chosen = chosen;
+    }
+
+    /** {@return the command that does it, as in plugin.xml} */
+    String command() {
+        return "culm.window." + name().toLowerCase(Locale.ROOT);
     }
 
     void run(Workshop workshop) {

@@ -10,7 +10,7 @@ import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.menus.UIElement;
 
-/** Edit, Undo: says what it takes back. */
+/** Edit, Undo: says what it takes back. Always enabled: pressing its key when there is nothing must not bring up a message. */
 public final class UndoHandler extends AbstractHandler implements IElementUpdater {
 
     @Override
@@ -25,11 +25,6 @@ public final class UndoHandler extends AbstractHandler implements IElementUpdate
 
     private static Optional<UndoTarget> now() {
         return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), UndoHandler::has);
-    }
-
-    @Override
-    public void setEnabled(Object evaluationContext) {
-        setBaseEnabled(now().isPresent());
     }
 
     @Override
