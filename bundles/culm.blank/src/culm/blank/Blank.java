@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -139,5 +140,18 @@ public final class Blank {
     /** The blank that worked, where one was fitted. */
     public Optional<Fit> fit() {
         return Optional.ofNullable(fit);
+    }
+
+    /** Whether everything that is said of two blanks is the same; types of profiles are the same when they are one object or say so themselves. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Blank b && Objects.equals(staple, b.staple) && Objects.equals(gouge, b.gouge) && Objects.equals(gougeEnd, b.gougeEnd)
+                && Objects.equals(shape, b.shape) && Objects.equals(insideWidths, b.insideWidths) && Objects.equals(cut, b.cut) && numbers.equals(b.numbers)
+                && tolerances.equals(b.tolerances) && Objects.equals(fit, b.fit);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(staple, gouge, gougeEnd, shape, insideWidths, cut, numbers, tolerances, fit);
     }
 }

@@ -121,7 +121,7 @@ public final class ChoicePage extends Composite {
             if (list.rows().isEmpty()) {
                 list.add(Inputs.TIE_LENGTH);
             }
-            if (found.isPresent() && !bar.running() && found.get().study().base() != b.blank()) {
+            if (found.isPresent() && !bar.running() && !found.get().study().base().equals(b.blank())) {
                 bar.say("The design has changed since.", false);
             }
         });

@@ -120,7 +120,7 @@ public final class TolerancesPage extends Composite {
             spreads.offer(b.blank());
             if (ranOn == null && !bar.running()) {
                 run(); // something to look at, without a click
-            } else if (result.isPresent() && !bar.running() && ranOn != b.blank()) {
+            } else if (result.isPresent() && !bar.running() && !ranOn.equals(b.blank())) {
                 bar.say("The design has changed since.", false);
             }
         });

@@ -133,7 +133,7 @@ public final class VariantsPage extends Composite {
                 list.add(Varied.WIDTH);
                 run(); // something to look at, without a click
             }
-            if (!bar.running() && found.isPresent() && found.get().base() != b.blank()) {
+            if (!bar.running() && found.isPresent() && !found.get().base().equals(b.blank())) {
                 bar.say("The design has changed since.", false);
             }
         });
