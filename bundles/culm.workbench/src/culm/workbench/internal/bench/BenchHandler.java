@@ -1,23 +1,19 @@
 package culm.workbench.internal.bench;
 
-import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.IConfigurationElement;
-import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.ui.handlers.HandlerUtil;
 
-/** Does one {@link BenchTask}; which one stands behind the class in plugin.xml. */
-public final class BenchHandler extends AbstractHandler implements IExecutableExtension {
-    private BenchTask task;
+import culm.workbench.internal.handlers.TaskHandler;
 
-    @Override
-    public void setInitializationData(IConfigurationElement config, String property, Object data) {
-        task = BenchTask.valueOf((String) data);
+/** Does one {@link BenchTask}. */
+public final class BenchHandler extends TaskHandler<BenchTask> {
+    /** A handler. */
+    public BenchHandler() {
+        super(BenchTask.class);
     }
 
     @Override
-    public Object execute(ExecutionEvent event) {
+    protected void run(BenchTask task, ExecutionEvent event) {
         task.run(new BenchActions(HandlerUtil.getActiveWorkbenchWindow(event)));
-        return null;
     }
 }
