@@ -24,9 +24,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import culm.model.StaplePart;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.parts.PartsSession;
 import culm.workbench.internal.widgets.LinkText;
@@ -43,7 +43,7 @@ class PartsTest extends StudioTest {
     }
 
     private PartsEditor parts(String part) throws Exception {
-        PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new DesignInput(folder.resolve(FILE)), PartsEditor.ID));
+        PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new FileInput(folder.resolve(FILE)), PartsEditor.ID));
         ui(() -> editor.choose(part));
         return editor;
     }

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Inputs;
 import culm.figures.Palette;
 import culm.figures.Role;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.history.HistoryEditor;
 import culm.workbench.internal.pair.PairEditor;
 import culm.workbench.internal.pair.PairInput;
@@ -48,7 +48,7 @@ class SharingDarkTest extends StudioTest {
         keepPicture("dark-plug-ins");
         press(plugIns, "Close");
 
-        ui(() -> ((PartsEditor) page().openEditor(new DesignInput(folder.resolve("harbour-row.parts")), PartsEditor.ID)).choose("staple-47"));
+        ui(() -> ((PartsEditor) page().openEditor(new FileInput(folder.resolve("harbour-row.parts")), PartsEditor.ID)).choose("staple-47"));
         keepPicture("dark-parts");
         Shell replace = dialog("culm.sharing.replace", "Replace 47, class set");
         isDark(replace);

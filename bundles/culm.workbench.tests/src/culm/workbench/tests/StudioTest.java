@@ -26,8 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 import culm.figures.Drawing;
 import culm.figures.Handle;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.widgets.LinkText;
@@ -56,7 +56,7 @@ abstract class StudioTest extends WorkbenchTest {
 
     /** Opens a design of the studio and waits until all of it is shown. */
     final DesignEditor open(String name) throws Exception {
-        DesignEditor editor = ui(() -> (DesignEditor) page().openEditor(new DesignInput(folder.resolve(name)), DesignEditor.ID));
+        DesignEditor editor = ui(() -> (DesignEditor) page().openEditor(new FileInput(folder.resolve(name)), DesignEditor.ID));
         shown(editor);
         return editor;
     }

@@ -19,7 +19,6 @@ import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
 
 /**
  * What is shown at the start: what was edited and not saved when the program ended before its time; when nothing is open then, a design of
@@ -72,7 +71,7 @@ public final class FirstDesign {
     private void first(IWorkbench workbench, IWorkbenchPage page, Path folder) {
         workshop.worker().execute(() -> choose(folder).ifPresent(file -> workshop.look().later(() -> {
             try {
-                page.openEditor(new DesignInput(file), DesignEditor.ID);
+                page.openEditor(new FileInput(file), DesignEditor.ID);
             } catch (PartInitException e) {
                 ILog.get().error("The design cannot be opened.", e);
             }

@@ -13,7 +13,6 @@ import culm.model.studio.FileKind;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.log.LogEditor;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
 import culm.workbench.internal.parts.PartsEditor;
 
 /** Opens the files of a studio in their editors. */
@@ -41,7 +40,7 @@ public final class Opening {
             return Optional.empty();
         }
         try {
-            return Optional.ofNullable(page.openEditor(new DesignInput(file), editor.get()));
+            return Optional.ofNullable(page.openEditor(new FileInput(file), editor.get()));
         } catch (PartInitException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), "This cannot be opened", e.getMessage());
             return Optional.empty();
@@ -65,7 +64,7 @@ public final class Opening {
      * @return the editor, if there is one
      */
     public Optional<IEditorPart> editorOf(Path file) {
-        for (IEditorReference reference : page.findEditors(new DesignInput(file), null, IWorkbenchPage.MATCH_INPUT)) {
+        for (IEditorReference reference : page.findEditors(new FileInput(file), null, IWorkbenchPage.MATCH_INPUT)) {
             return Optional.ofNullable(reference.getEditor(false));
         }
         return Optional.empty();

@@ -1,34 +1,9 @@
 package culm.workbench.internal.undo;
 
-import java.util.Map;
-import java.util.Optional;
-
-import org.eclipse.core.commands.AbstractHandler;
-import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.commands.IElementUpdater;
-import org.eclipse.ui.handlers.HandlerUtil;
-import org.eclipse.ui.menus.UIElement;
-
-/** Edit, Undo: says what it takes back. Always enabled: pressing its key when there is nothing must not bring up a message. */
-public final class UndoHandler extends AbstractHandler implements IElementUpdater {
-
-    @Override
-    public Object execute(ExecutionEvent event) {
-        UndoTargets.find(HandlerUtil.getActiveWorkbenchWindow(event), UndoHandler::has).ifPresent(UndoTarget::undo);
-        return null;
-    }
-
-    private static boolean has(UndoTarget target) {
-        return target.undoLabel().isPresent();
-    }
-
-    private static Optional<UndoTarget> now() {
-        return UndoTargets.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), UndoHandler::has);
-    }
-
-    @Override
-    public void updateElement(UIElement element, @SuppressWarnings("rawtypes") Map parameters) {
-        element.setText(now().flatMap(UndoTarget::undoLabel).map(label -> "&Undo: " + label).orElse("&Undo"));
+/** Edit, Undo: says what it takes back. */
+public final class UndoHandler extends StepHandler {
+    /** A handler. */
+    public UndoHandler() {
+        super("&Undo", UndoTarget::undoLabel, UndoTarget::undo);
     }
 }

@@ -1,4 +1,4 @@
-package culm.workbench.internal.editor;
+package culm.workbench.internal.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,7 +11,7 @@ import org.eclipse.ui.IPathEditorInput;
 import org.eclipse.ui.IPersistableElement;
 
 /** A file that is edited; remembered when the window closes. */
-public final class DesignInput implements IPathEditorInput, IPersistableElement {
+public final class FileInput implements IPathEditorInput, IPersistableElement {
     private static final String PATH = "path";
     private final Path file;
 
@@ -20,7 +20,7 @@ public final class DesignInput implements IPathEditorInput, IPersistableElement 
      *
      * @param file its path
      */
-    public DesignInput(Path file) {
+    public FileInput(Path file) {
         this.file = file.toAbsolutePath().normalize();
     }
 
@@ -66,7 +66,7 @@ public final class DesignInput implements IPathEditorInput, IPersistableElement 
 
     @Override
     public String getFactoryId() {
-        return "culm.workbench.designInput";
+        return "culm.workbench.designInput"; // its old name: saved layouts ask for it
     }
 
     @Override
@@ -76,7 +76,7 @@ public final class DesignInput implements IPathEditorInput, IPersistableElement 
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof DesignInput input && file.equals(input.file);
+        return other instanceof FileInput input && file.equals(input.file);
     }
 
     @Override
@@ -87,9 +87,9 @@ public final class DesignInput implements IPathEditorInput, IPersistableElement 
     /** Makes inputs again that were remembered. */
     public static final class Factory implements IElementFactory {
         @Override
-        public DesignInput createElement(IMemento memento) {
+        public FileInput createElement(IMemento memento) {
             String path = memento.getString(PATH);
-            return path == null ? null : new DesignInput(Path.of(path));
+            return path == null ? null : new FileInput(Path.of(path));
         }
     }
 }
