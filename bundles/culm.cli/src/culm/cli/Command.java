@@ -2,6 +2,8 @@ package culm.cli;
 
 import java.util.List;
 
+import culm.model.problem.FileProblemException;
+
 /** One word of the command line, as {@code report} in {@code culm report FILE}. */
 public interface Command {
 
@@ -25,7 +27,8 @@ public interface Command {
      * @param arguments what followed the word
      * @param terminal  where to read and print
      * @return one of {@link ExitCode}
-     * @throws CommandException if it cannot be done as given
+     * @throws CommandException     if it cannot be done as given
+     * @throws FileProblemException if a file cannot be used; says why
      */
-    int run(List<String> arguments, Terminal terminal) throws CommandException;
+    int run(List<String> arguments, Terminal terminal) throws CommandException, FileProblemException;
 }

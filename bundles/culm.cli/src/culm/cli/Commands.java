@@ -19,6 +19,7 @@ import culm.cli.report.ReportCommand;
 import culm.cli.studio.StudioCommands;
 import culm.extensions.Extensions;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** The words that the command line knows, and what happens when one of them is given. */
 public final class Commands {
@@ -88,12 +89,18 @@ public final class Commands {
         }
         try {
             return command.run(arguments, terminal);
+        } catch (FileProblemException e) {
+            return refused(command, CommandException.unreadable(e.problem().message()), terminal);
         } catch (CommandException e) {
-            terminal.err().println("culm " + command.name() + ": " + e.getMessage());
-            if (e.code() == ExitCode.USAGE)
-                terminal.err().print("usage: " + line(command));
-            return e.code();
+            return refused(command, e, terminal);
         }
+    }
+
+    private static int refused(Command command, CommandException why, Terminal terminal) {
+        terminal.err().println("culm " + command.name() + ": " + why.getMessage());
+        if (why.code() == ExitCode.USAGE)
+            terminal.err().print("usage: " + line(command));
+        return why.code();
     }
 
     private String overview() {

@@ -23,6 +23,7 @@ import culm.cli.Terminal;
 import culm.design.Bridge;
 import culm.design.DesignedBlank;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 
 /** {@code culm batch}: measured staples split into the fewest tie lengths. */
@@ -70,7 +71,7 @@ public final class BatchCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--comma"), List.of("--design", "--caliper", "--below", "--step", "--margin", "--out", "--save"));
         String file = arguments.only("a file of staples");
         Files files = new Files(new Bridge(profiles), terminal);
@@ -91,7 +92,7 @@ public final class BatchCommand implements Command {
     }
 
     /** The batch; what the command line says goes before what the file says. */
-    static BatchCsv.Result read(Arguments arguments, String file, Files files, DesignedBlank design) throws CommandException {
+    static BatchCsv.Result read(Arguments arguments, String file, Files files, DesignedBlank design) throws CommandException, FileProblemException {
         double below = Math.max(0, design.blank().number(Inputs.STAPLE_LENGTH) - design.blank().number(Inputs.WRAP_TOP));
         BatchCsv.Result read = files.batch(file, Caliper.ASSUMED, below);
         double caliper = arguments.number("--caliper", 0, 1, read.batch().caliper().largestError());

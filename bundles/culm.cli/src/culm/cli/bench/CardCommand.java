@@ -26,6 +26,7 @@ import culm.figures.font.ShippedFont;
 import culm.figures.paper.Paper;
 import culm.figures.svg.SvgWriter;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm card}: bench cards as PDF and SVG. */
 public final class CardCommand implements Command {
@@ -71,7 +72,7 @@ public final class CardCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         List<String> valued = new ArrayList<>(List.of("--batch", "--each", "--paper", "--out", "--caliper", "--below", "--step", "--margin"));
         valued.addAll(WHAT);
         Arguments arguments = Arguments.read(words, List.of(), valued);
@@ -90,7 +91,7 @@ public final class CardCommand implements Command {
         return cards.stream().allMatch(Card::works) ? ExitCode.FINE : ExitCode.WILL_NOT_WORK;
     }
 
-    private List<Card> cards(Arguments arguments, Files files, DesignedBlank design) throws CommandException {
+    private List<Card> cards(Arguments arguments, Files files, DesignedBlank design) throws CommandException, FileProblemException {
         CardHead head = head(arguments, files.head(arguments.only("a design's file")));
         Cards maker = new Cards(design.limits(), rules);
         String each = arguments.value("--each").orElse("setting").toLowerCase(Locale.ROOT);

@@ -36,36 +36,20 @@ final class Files {
         this.terminal = terminal;
     }
 
-    DesignedBlank design(String file) throws CommandException {
-        try {
-            return bridge.read(terminal.file(file));
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    DesignedBlank design(String file) throws CommandException, FileProblemException {
+        return bridge.read(terminal.file(file));
     }
 
-    CardHead head(String file) throws CommandException {
-        try {
-            return DesignHead.read(terminal.file(file));
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    CardHead head(String file) throws CommandException, FileProblemException {
+        return DesignHead.read(terminal.file(file));
     }
 
-    BatchCsv.Result batch(String file, Caliper caliper, double wrapBelowTop) throws CommandException {
-        try {
-            return BatchFile.read(terminal.file(file), file, caliper, wrapBelowTop);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    BatchCsv.Result batch(String file, Caliper caliper, double wrapBelowTop) throws CommandException, FileProblemException {
+        return BatchFile.read(terminal.file(file), file, caliper, wrapBelowTop);
     }
 
-    LogCsv.Result log(String file) throws CommandException {
-        try {
-            return LogFile.read(terminal.file(file), file);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    LogCsv.Result log(String file) throws CommandException, FileProblemException {
+        return LogFile.read(terminal.file(file), file);
     }
 
     /** Names every row that was left out; whether there were any. */
@@ -100,12 +84,8 @@ final class Files {
     }
 
     /** A new file of the studio; one that is there is never overwritten. */
-    void save(String name, Document document) throws CommandException {
-        try {
-            new ModelFiles().save(document, terminal.file(name), Optional.empty());
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    void save(String name, Document document) throws CommandException, FileProblemException {
+        new ModelFiles().save(document, terminal.file(name), Optional.empty());
         terminal.err().println("wrote " + terminal.file(name));
     }
 }

@@ -63,7 +63,7 @@ public final class LearnCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of(), List.of("--design", "--use", "--of", "--drop"));
         if (arguments.value("--drop").isPresent()) {
             return drop(arguments.value("--drop").get(), terminal);
@@ -98,38 +98,30 @@ public final class LearnCommand implements Command {
         return said.get(0);
     }
 
-    private static void use(Learned learned, String name, Bridge bridge, Terminal terminal) throws CommandException {
+    private static void use(Learned learned, String name, Bridge bridge, Terminal terminal) throws CommandException, FileProblemException {
         Path file = terminal.file(name);
-        try {
-            ModelFiles files = new ModelFiles();
-            Studio studio = Studio.around(file, files);
-            Loaded<Design> loaded = files.load(file, name, Design.class);
-            DesignedBlank blank = bridge.read(file);
-            Optional<FitData> fit = LearnedFit.data(learned, loaded.document(), blank.blank(), file, studio);
-            if (fit.isEmpty()) {
-                throw CommandException.unreadable(name + ": with the learned length its sides never close");
-            }
-            loaded.document().setFit(fit.get());
-            save(loaded, files, file, name);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
+        ModelFiles files = new ModelFiles();
+        Studio studio = Studio.around(file, files);
+        Loaded<Design> loaded = files.load(file, name, Design.class);
+        DesignedBlank blank = bridge.read(file);
+        Optional<FitData> fit = LearnedFit.data(learned, loaded.document(), blank.blank(), file, studio);
+        if (fit.isEmpty()) {
+            throw CommandException.unreadable(name + ": with the learned length its sides never close");
         }
+        loaded.document().setFit(fit.get());
+        save(loaded, files, file, name);
         terminal.err().println(name + " now uses what was learned");
     }
 
-    private static int drop(String name, Terminal terminal) throws CommandException {
+    private static int drop(String name, Terminal terminal) throws CommandException, FileProblemException {
         Path file = terminal.file(name);
-        try {
-            ModelFiles files = new ModelFiles();
-            Loaded<Design> loaded = files.load(file, name, Design.class);
-            if (loaded.document().getFit() == null || !loaded.document().getFit().isInUse()) {
-                throw CommandException.usage(name + " has no fit in use");
-            }
-            loaded.document().getFit().setInUse(false);
-            save(loaded, files, file, name);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
+        ModelFiles files = new ModelFiles();
+        Loaded<Design> loaded = files.load(file, name, Design.class);
+        if (loaded.document().getFit() == null || !loaded.document().getFit().isInUse()) {
+            throw CommandException.usage(name + " has no fit in use");
         }
+        loaded.document().getFit().setInUse(false);
+        save(loaded, files, file, name);
         terminal.err().println(name + " no longer uses its fit; it is kept in the file");
         return ExitCode.FINE;
     }

@@ -28,6 +28,7 @@ import culm.figures.TextMeasure;
 import culm.figures.font.ShippedFont;
 import culm.figures.svg.SvgWriter;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 
 /** {@code culm log}: what the reed log says. */
@@ -73,7 +74,7 @@ public final class LogCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--comma"), List.of("--by", "--only", "--from", "--to", "--design", "--out", "--save"));
         String file = arguments.only("a reed log's file");
         GroupBy by = groupBy(arguments.value("--by").orElse("person"));

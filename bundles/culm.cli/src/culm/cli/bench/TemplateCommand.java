@@ -18,6 +18,7 @@ import culm.figures.paper.Paper;
 import culm.figures.svg.SvgWriter;
 import culm.geometry.GeometryException;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm template}: the outline of the cane as cut, 1:1. */
 public final class TemplateCommand implements Command {
@@ -56,7 +57,7 @@ public final class TemplateCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of(), List.of("--paper", "--out"));
         Files files = new Files(new Bridge(profiles), terminal);
         DesignedBlank design = files.design(arguments.only("a design's file"));

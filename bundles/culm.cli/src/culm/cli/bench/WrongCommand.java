@@ -19,6 +19,7 @@ import culm.cli.ExitCode;
 import culm.cli.Terminal;
 import culm.design.Bridge;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm wrong}: what went wrong with one blank of the log. */
 public final class WrongCommand implements Command {
@@ -58,7 +59,7 @@ public final class WrongCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of(), List.of("--design"));
         if (arguments.rest().size() != 2) {
             throw CommandException.usage("a reed log's file and the number of a blank are needed");

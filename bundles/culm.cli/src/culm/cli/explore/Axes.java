@@ -8,6 +8,7 @@ import culm.cli.CommandException;
 import culm.explore.Axis;
 import culm.explore.Free;
 import culm.explore.Varied;
+import culm.model.problem.FileProblemException;
 
 /** Reads axes: {@code INPUT=a,b,c}, {@code INPUT=FROM:TO:COUNT}, {@code INPUT=FROM:TO:/STEP}, {@code staple=DESIGN,DESIGN}. */
 final class Axes {
@@ -17,7 +18,7 @@ final class Axes {
     private Axes() {
     }
 
-    static List<Axis> of(Question question) throws CommandException {
+    static List<Axis> of(Question question) throws CommandException, FileProblemException {
         List<Axis> axes = new ArrayList<>();
         for (Question.Assignment a : question.assignments) {
             axes.add(PARTS.contains(a.input()) ? parts(question, a) : numbers(question, a));
@@ -26,7 +27,7 @@ final class Axes {
     }
 
     /** What may be chosen: a range without a step is open to every value in it. */
-    static List<Free> free(Question question) throws CommandException {
+    static List<Free> free(Question question) throws CommandException, FileProblemException {
         List<Free> free = new ArrayList<>();
         for (Question.Assignment a : question.assignments) {
             String[] ends = a.value().split(":", -1);
@@ -71,7 +72,7 @@ final class Axes {
         throw CommandException.usage(path + ": '" + a.value() + "' is neither a list a,b,c nor FROM:TO:COUNT nor FROM:TO:/STEP");
     }
 
-    private static Axis parts(Question question, Question.Assignment a) throws CommandException {
+    private static Axis parts(Question question, Question.Assignment a) throws CommandException, FileProblemException {
         List<Axis.Choice> choices = new ArrayList<>();
         for (String file : a.value().split(",")) {
             Blank other = question.readNamed(file).blank();

@@ -15,6 +15,7 @@ import culm.explore.Chosen;
 import culm.explore.Free;
 import culm.explore.Usual;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm choose FILE INPUT=VALUES ...}: the choice that works most often. */
 final class ChooseCommand extends Exploring {
@@ -51,7 +52,7 @@ final class ChooseCommand extends Exploring {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--seed", "--threads", "--out"));
         Question question = question(arguments, terminal);
         List<Free> free = Axes.free(question);

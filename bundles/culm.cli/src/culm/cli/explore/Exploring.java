@@ -16,6 +16,7 @@ import culm.cli.CommandException;
 import culm.cli.Terminal;
 import culm.explore.Watcher;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** What the exploring commands share: how they are read, their threads, their progress, their files. */
 abstract class Exploring implements Command {
@@ -39,7 +40,7 @@ abstract class Exploring implements Command {
                 new ChooseCommand(profiles, rules));
     }
 
-    Question question(Arguments arguments, Terminal terminal) throws CommandException {
+    Question question(Arguments arguments, Terminal terminal) throws CommandException, FileProblemException {
         return new Question(arguments, profiles, rules, terminal);
     }
 

@@ -13,6 +13,7 @@ import culm.cli.Terminal;
 import culm.explore.Axis;
 import culm.explore.TwoWayMap;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm map FILE X=FROM:TO:COUNT Y=FROM:TO:COUNT}: where two numbers together work, and which rule ends it. */
 final class MapCommand extends Exploring {
@@ -46,7 +47,7 @@ final class MapCommand extends Exploring {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--threads", "--out"));
         Question question = question(arguments, terminal);
         List<Axis> axes = Axes.of(question);

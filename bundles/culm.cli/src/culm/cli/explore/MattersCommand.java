@@ -13,6 +13,7 @@ import culm.cli.ExitCode;
 import culm.cli.Terminal;
 import culm.explore.Sensitivities;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm matters FILE}: which reading moves turns left how far. */
 final class MattersCommand extends Exploring {
@@ -44,7 +45,7 @@ final class MattersCommand extends Exploring {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out"));
         Question question = question(arguments, terminal);
         if (!question.assignments.isEmpty()) {

@@ -30,7 +30,7 @@ final class Question {
     record Assignment(String input, String value) {
     }
 
-    Question(Arguments arguments, Profiles profiles, Rules rules, Terminal terminal) throws CommandException {
+    Question(Arguments arguments, Profiles profiles, Rules rules, Terminal terminal) throws CommandException, FileProblemException {
         this.profiles = profiles;
         this.rules = rules;
         this.terminal = terminal;
@@ -48,15 +48,11 @@ final class Question {
         }
     }
 
-    DesignedBlank read(Path path) throws CommandException {
-        try {
-            return new Bridge(profiles).read(path);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    DesignedBlank read(Path path) throws FileProblemException {
+        return new Bridge(profiles).read(path);
     }
 
-    DesignedBlank readNamed(String name) throws CommandException {
+    DesignedBlank readNamed(String name) throws CommandException, FileProblemException {
         return read(terminal.file(name));
     }
 

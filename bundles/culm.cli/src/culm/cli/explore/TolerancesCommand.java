@@ -14,6 +14,7 @@ import culm.explore.Study;
 import culm.explore.ToleranceResult;
 import culm.explore.ToleranceRun;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm tolerances FILE [INPUT=SPREAD ...]}: how many of many blanks work. */
 final class TolerancesCommand extends Exploring {
@@ -58,7 +59,7 @@ final class TolerancesCommand extends Exploring {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json", "--only", "--speed"), List.of("--blanks", "--seed", "--threads", "--out"));
         Question question = question(arguments, terminal);
         Study study = question.study(Spreads.of(question, arguments.has("--only")));

@@ -15,6 +15,7 @@ import culm.explore.VariantPlan;
 import culm.explore.Variants;
 import culm.explore.Watcher;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** {@code culm vary FILE INPUT=VALUES ...}: variants as CSV. */
 final class VaryCommand extends Exploring {
@@ -53,7 +54,7 @@ final class VaryCommand extends Exploring {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--one"), List.of("--sample", "--threads", "--csv"));
         Question question = question(arguments, terminal);
         List<Axis> axes = Axes.of(question);

@@ -44,7 +44,7 @@ public final class ExportCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of(), List.of("--as", "--out"));
         if (arguments.rest().isEmpty() && arguments.value("--as").isEmpty()) {
             extensions.exporters().all().forEach(e -> terminal.out().printf("%-28s .%-5s %s%n", e.id(), e.ending(), e.name()));
@@ -72,13 +72,11 @@ public final class ExportCommand implements Command {
         return extensions.exporters().find(id).orElseThrow(() -> CommandException.usage("there is no exporter '" + id + "'; culm export lists them"));
     }
 
-    private byte[] bytes(Exporter exporter, Path file) throws CommandException {
+    private byte[] bytes(Exporter exporter, Path file) throws CommandException, FileProblemException {
         try {
             DesignedBlank designed = new Bridge(extensions.profiles()).read(file);
             Assessment assessment = designed.assess();
             return exporter.bytes(designed.name(), assessment, designed.judge(assessment, extensions.rules()));
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
         } catch (GeometryException e) {
             throw CommandException.unreadable(file + ": " + e.getMessage());
         }

@@ -60,11 +60,11 @@ public final class ReportCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of("--out", "--spool", "--tails"));
         Optional<Spool> spool = spool(arguments);
         String file = arguments.only("a design's file");
-        DesignedBlank designed = read(terminal.file(file));
+        DesignedBlank designed = new Bridge(profiles).read(terminal.file(file));
         Assessment assessment = designed.assess();
         List<Finding> findings = new ArrayList<>(designed.judge(assessment, rules));
         findings.addAll(always);
@@ -86,14 +86,6 @@ public final class ReportCommand implements Command {
             return Optional.empty();
         }
         return Optional.of(new Spool(1000 * arguments.number("--spool", 0, 100_000, 0), tails));
-    }
-
-    private DesignedBlank read(Path file) throws CommandException {
-        try {
-            return new Bridge(profiles).read(file);
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
     }
 
     private static void write(Path folder, Map<String, String> drawings, Terminal terminal) throws CommandException {

@@ -44,7 +44,7 @@ final class CompareCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--json"), List.of());
         if (arguments.rest().size() != 2) {
             throw CommandException.usage("two designs are needed");
@@ -54,12 +54,8 @@ final class CompareCommand implements Command {
         return ExitCode.FINE;
     }
 
-    private DesignedBlank read(Terminal terminal, String file) throws CommandException {
-        try {
-            return new Bridge(extensions.profiles()).read(terminal.file(file));
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
-        }
+    private DesignedBlank read(Terminal terminal, String file) throws CommandException, FileProblemException {
+        return new Bridge(extensions.profiles()).read(terminal.file(file));
     }
 
     private static String text(DesignComparison c) {

@@ -47,7 +47,7 @@ final class ReplaceCommand implements Command {
     }
 
     @Override
-    public int run(List<String> words, Terminal terminal) throws CommandException {
+    public int run(List<String> words, Terminal terminal) throws CommandException, FileProblemException {
         Arguments arguments = Arguments.read(words, List.of("--write", "--json"), List.of("--only"));
         if (arguments.rest().size() != 2) {
             throw CommandException.usage("two parts are needed: the one in use, and the one to take its place");
@@ -56,23 +56,19 @@ final class ReplaceCommand implements Command {
         PartAddress to = StudioCommands.part(terminal, arguments.rest().get(1));
         Studio studio = Studio.around(from.file(), new ModelFiles());
         Replacement replacement = new Replacement(studio, new Bridge(extensions.profiles()), extensions.rules(), from, to);
-        try {
-            List<Preview> previews = only(arguments, terminal, replacement.preview(studio.index()));
-            if (arguments.has("--json")) {
-                terminal.out().println(StudioCommands.GSON.toJson(json(studio, previews)));
-            } else {
-                previews.forEach(p -> terminal.out().print(text(studio, p)));
-                terminal.out().println(previews.isEmpty() ? "No design uses it." : arguments.has("--write") ? "Written." : "Nothing was written; --write does it.");
-            }
-            if (arguments.has("--write")) {
-                for (Preview preview : previews) {
-                    replacement.apply(preview.design());
-                }
-            }
-            return ExitCode.FINE;
-        } catch (FileProblemException e) {
-            throw CommandException.unreadable(e.problem().message());
+        List<Preview> previews = only(arguments, terminal, replacement.preview(studio.index()));
+        if (arguments.has("--json")) {
+            terminal.out().println(StudioCommands.GSON.toJson(json(studio, previews)));
+        } else {
+            previews.forEach(p -> terminal.out().print(text(studio, p)));
+            terminal.out().println(previews.isEmpty() ? "No design uses it." : arguments.has("--write") ? "Written." : "Nothing was written; --write does it.");
         }
+        if (arguments.has("--write")) {
+            for (Preview preview : previews) {
+                replacement.apply(preview.design());
+            }
+        }
+        return ExitCode.FINE;
     }
 
     private static List<Preview> only(Arguments arguments, Terminal terminal, List<Preview> all) throws CommandException {
