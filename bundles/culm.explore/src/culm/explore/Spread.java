@@ -61,8 +61,27 @@ public sealed interface Spread {
         }
     }
 
+    /** Between two deviations. */
+    sealed interface Within extends Spread permits Uniform, Triangular {
+        /** Smallest deviation. */
+        double low();
+
+        /** Largest deviation. */
+        double high();
+
+        @Override
+        default double low(double base) {
+            return base + low();
+        }
+
+        @Override
+        default double high(double base) {
+            return base + high();
+        }
+    }
+
     /** Anywhere between two deviations, low &lt;= high. */
-    record Uniform(double low, double high) implements Spread {
+    record Uniform(double low, double high) implements Within {
         public Uniform {
             require(low <= high && Double.isFinite(high - low), "a range goes from low to high: " + low + ", " + high);
         }
@@ -83,16 +102,6 @@ public sealed interface Spread {
             for (int l = 0; l < n; l++) {
                 out[l] = base + (low + width * u[l]);
             }
-        }
-
-        @Override
-        public double low(double base) {
-            return base + low;
-        }
-
-        @Override
-        public double high(double base) {
-            return base + high;
         }
 
         @Override
@@ -139,7 +148,7 @@ public sealed interface Spread {
     }
 
     /** Triangular between two deviations with its peak at a third, low &lt;= peak &lt;= high, low &lt; high. */
-    record Triangular(double low, double peak, double high) implements Spread {
+    record Triangular(double low, double peak, double high) implements Within {
         public Triangular {
             require(low <= peak && peak <= high && low < high && Double.isFinite(high - low), "a triangle needs low <= peak <= high: " + low + ", " + peak + ", " + high);
         }
@@ -148,16 +157,6 @@ public sealed interface Spread {
         public double at(double u, double base) {
             double split = (peak - low) / (high - low);
             return base + (u < split ? low + Math.sqrt(u * (high - low) * (peak - low)) : high - Math.sqrt((1 - u) * (high - low) * (high - peak)));
-        }
-
-        @Override
-        public double low(double base) {
-            return base + low;
-        }
-
-        @Override
-        public double high(double base) {
-            return base + high;
         }
 
         @Override

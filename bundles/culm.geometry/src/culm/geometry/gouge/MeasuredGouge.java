@@ -5,51 +5,28 @@ import java.util.List;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Pchip;
+import culm.geometry.profile.MeasuredPlaces;
 import culm.geometry.profile.Parameter;
-import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.TableParameter;
 import culm.geometry.profile.Values;
 
 /** Thickness measured at distances along the bark from the middle: monotone cubic, symmetrical, the last row holds beyond it. */
-public final class MeasuredGouge implements GougeType {
-    private static final String PLACES = "places";
-    private static final TableParameter TABLE = new TableParameter(PLACES, "measured places", List.of(
+public final class MeasuredGouge extends MeasuredPlaces implements GougeType {
+    private static final TableParameter TABLE = places(List.of(
             Parameter.length("along", "along the bark", 0, 20, 0, 0.1, true, "Distance from the middle of the blade, along the bark."),
-            Parameter.length("thickness", "thickness", 0.01, 3, 0.5, 0.02, true, "Radial thickness there.")), 2,
+            Parameter.length("thickness", "thickness", 0.01, 3, 0.5, 0.02, true, "Radial thickness there.")),
             Table.of(new double[] {0, 0.60}, new double[] {2, 0.55}, new double[] {3.5, 0.46}),
             "Thickness at several distances from the middle, the first at 0.");
 
-    @Override
-    public String id() {
-        return "culm.gouge.measured";
-    }
-
-    @Override
-    public String name() {
-        return "measured places";
-    }
-
-    @Override
-    public String help() {
-        return "Thickness measured at two or more distances from the middle.";
-    }
-
-    @Override
-    public List<Parameter> parameters() {
-        return List.of();
-    }
-
-    @Override
-    public List<TableParameter> tables() {
-        return List.of(TABLE);
+    /** Made by the registry. */
+    public MeasuredGouge() {
+        super("culm.gouge.measured", "Thickness measured at two or more distances from the middle.", TABLE);
     }
 
     @Override
     public List<GeometryException> check(Values values) {
-        double first = values.table(PLACES).cell(0, 0);
-        return first == 0 ? List.of()
-                : List.of(new GeometryException(Rows.path(PLACES, 0, "along"), "The first row has to be in the middle, 0, not " + first + "."));
+        return firstAtZero(values, "in the middle, 0");
     }
 
     @Override

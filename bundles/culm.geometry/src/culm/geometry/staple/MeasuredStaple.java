@@ -5,8 +5,8 @@ import java.util.List;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Pchip;
+import culm.geometry.profile.MeasuredPlaces;
 import culm.geometry.profile.Parameter;
-import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.TableParameter;
 import culm.geometry.profile.Values;
@@ -18,45 +18,22 @@ import culm.geometry.section.Section;
  * The first row is at the bottom, the last at the top. On a staple of another length the rows keep their distance from the top;
  * only the first one stays at the bottom.
  */
-public final class MeasuredStaple implements StapleType {
-    private static final String PLACES = "places";
-    private static final TableParameter TABLE = new TableParameter(PLACES, "measured places", List.of(
+public final class MeasuredStaple extends MeasuredPlaces implements StapleType {
+    private static final TableParameter TABLE = places(List.of(
             Parameter.length("height", "height", 0, 100, 0, 0.1, true, "From the bottom of the staple."),
             Parameter.length("wide", "wide", 0.5, 20, 4, 0.05, true, "Outside across the wide axis."),
-            Parameter.length("narrow", "narrow", 0.2, 20, 3, 0.05, true, "Outside across the narrow axis.")), 2,
+            Parameter.length("narrow", "narrow", 0.2, 20, 3, 0.05, true, "Outside across the narrow axis.")),
             Table.of(new double[] {0, 5.40, 5.40}, new double[] {47, 3.38, 2.09}),
             "Outside axes at several heights, the first at the bottom, the last at the top.");
 
-    @Override
-    public String id() {
-        return "culm.staple.measured";
-    }
-
-    @Override
-    public String name() {
-        return "measured places";
-    }
-
-    @Override
-    public String help() {
-        return "The outside measured across both axes at two or more heights.";
-    }
-
-    @Override
-    public List<Parameter> parameters() {
-        return List.of();
-    }
-
-    @Override
-    public List<TableParameter> tables() {
-        return List.of(TABLE);
+    /** Made by the registry. */
+    public MeasuredStaple() {
+        super("culm.staple.measured", "The outside measured across both axes at two or more heights.", TABLE);
     }
 
     @Override
     public List<GeometryException> check(Values values) {
-        double first = values.table(PLACES).cell(0, 0);
-        return first == 0 ? List.of()
-                : List.of(new GeometryException(Rows.path(PLACES, 0, "height"), "The first row has to be at the bottom, height 0, not " + first + "."));
+        return firstAtZero(values, "at the bottom, height 0");
     }
 
     @Override
