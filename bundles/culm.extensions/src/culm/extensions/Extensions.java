@@ -96,7 +96,7 @@ public record Extensions(Profiles profiles, Rules rules, Exporters exporters, Li
     }
 
     private static <T extends ProfileType> Guard guard(Point<T> point, T type, PlugIn plugIn) {
-        return new Guard("The " + point.word() + " \"" + type.name() + "\" of the plug-in " + plugIn.said(), Budget.GEOMETRY);
+        return Guard.of(point.word(), type.name(), plugIn.said(), Budget.GEOMETRY);
     }
 
     /** What a contribution has done since the start: calls, time, failures; empty for what ships, which is not watched. */

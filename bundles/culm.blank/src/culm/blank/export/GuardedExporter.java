@@ -22,7 +22,7 @@ public final class GuardedExporter implements Exporter, Guarded {
         this.id = exporter.id();
         this.name = exporter.name();
         this.ending = exporter.ending();
-        this.guard = new Guard("The exporter \"" + name + "\"" + (plugIn.isEmpty() ? "" : " of the plug-in " + plugIn), Budget.RULES);
+        this.guard = Guard.of("exporter", name, plugIn, Budget.RULES);
     }
 
     @Override

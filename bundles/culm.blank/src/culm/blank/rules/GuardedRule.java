@@ -25,7 +25,7 @@ public final class GuardedRule implements Rule, Guarded {
         this.rule = rule;
         this.id = rule.id();
         this.name = rule.name();
-        this.guard = new Guard("The rule \"" + name + "\"" + (plugIn.isEmpty() ? "" : " of the plug-in " + plugIn), Budget.RULES);
+        this.guard = Guard.of("rule", name, plugIn, Budget.RULES);
     }
 
     @Override

@@ -33,6 +33,16 @@ public final class Guard {
         this.budget = budget;
     }
 
+    /**
+     * The guard of something that has a name.
+     *
+     * @param sort   what it is, as in "shape type"
+     * @param plugIn whose it is; empty when that is not known
+     */
+    public static Guard of(String sort, String name, String plugIn, Budget budget) {
+        return new Guard("The " + sort + " \"" + name + "\"" + (plugIn.isEmpty() ? "" : " of the plug-in " + plugIn), budget);
+    }
+
     /** Who is guarded, for the beginning of a sentence. */
     public String what() {
         return what;
