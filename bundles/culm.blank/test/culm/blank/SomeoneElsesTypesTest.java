@@ -21,25 +21,14 @@ import culm.geometry.staple.StapleType;
 
 /** Types that throw, give nothing or give no number: each ends as one sentence that names it. */
 class SomeoneElsesTypesTest {
-    private record Gouge(DoubleUnaryOperator thickness, boolean nothing) implements GougeType {
-        @Override
-        public String id() {
-            return "other.gouge";
-        }
+    private static final class Gouge extends TestType implements GougeType {
+        private final DoubleUnaryOperator thickness;
+        private final boolean nothing;
 
-        @Override
-        public String name() {
-            return "someone's gouge";
-        }
-
-        @Override
-        public String help() {
-            return "A test.";
-        }
-
-        @Override
-        public List<Parameter> parameters() {
-            return List.of();
+        Gouge(DoubleUnaryOperator thickness, boolean nothing) {
+            super("other.gouge", "someone's gouge", List.of());
+            this.thickness = thickness;
+            this.nothing = nothing;
         }
 
         @Override
@@ -48,20 +37,9 @@ class SomeoneElsesTypesTest {
         }
     }
 
-    private record Shape(DoubleUnaryOperator width) implements ShapeType {
-        @Override
-        public String id() {
-            return "other.shape";
-        }
-
-        @Override
-        public String name() {
-            return "someone's shape";
-        }
-
-        @Override
-        public String help() {
-            return "A test.";
+    private static final class Shape extends TestType implements ShapeType {
+        Shape() {
+            super("other.shape", "someone's shape", List.of());
         }
 
         @Override
@@ -75,25 +53,12 @@ class SomeoneElsesTypesTest {
         }
     }
 
-    private record Staple(DoubleUnaryOperator radius) implements StapleType {
-        @Override
-        public String id() {
-            return "other.staple";
-        }
+    private static final class Staple extends TestType implements StapleType {
+        private final DoubleUnaryOperator radius;
 
-        @Override
-        public String name() {
-            return "someone's staple";
-        }
-
-        @Override
-        public String help() {
-            return "A test.";
-        }
-
-        @Override
-        public List<Parameter> parameters() {
-            return List.of();
+        Staple(DoubleUnaryOperator radius) {
+            super("other.staple", "someone's staple", List.of());
+            this.radius = radius;
         }
 
         @Override
@@ -163,7 +128,7 @@ class SomeoneElsesTypesTest {
         assertNamed(with(new Staple(psi -> {
             throw new UnsupportedOperationException();
         })), "staple", "The staple type \"someone's staple\" failed (UnsupportedOperationException) for the outside at 35.0 mm.");
-        Blank shape = Sample.builder().shape(new Profile<>(new Shape(s -> 5), Values.NONE)).build();
+        Blank shape = Sample.builder().shape(new Profile<>(new Shape(), Values.NONE)).build();
         assertEquals("The shape type \"someone's shape\" failed: IllegalStateException: not ready.", ClosingFinder.find(shape).problem().orElseThrow());
     }
 

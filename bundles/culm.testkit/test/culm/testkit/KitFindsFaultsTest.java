@@ -19,6 +19,7 @@ import culm.blank.rules.Finding;
 import culm.blank.rules.Rule;
 import culm.blank.rules.Severity;
 import culm.geometry.profile.Parameter;
+import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Values;
 import culm.geometry.section.Ellipse;
 import culm.geometry.section.Section;
@@ -33,9 +34,9 @@ class KitFindsFaultsTest {
 
     static Stream<Arguments> badShapes() {
         int[] calls = {0};
-        return Stream.of(Arguments.of("is no number", shape(s -> Double.NaN, true)), Arguments.of("a width of", shape(s -> -1, true)),
-                Arguments.of("jumps at", shape(s -> s < 20 ? 5 : 4, true)), Arguments.of("nothing is extrapolated", shape(s -> 5, false)),
-                Arguments.of("expected:", shape(s -> 5 + 1e-6 * calls[0]++, true)));
+        return Stream.of(Arguments.of("is no number", new TestShape(s -> Double.NaN, true)), Arguments.of("a width of", new TestShape(s -> -1, true)),
+                Arguments.of("jumps at", new TestShape(s -> s < 20 ? 5 : 4, true)), Arguments.of("nothing is extrapolated", new TestShape(s -> 5, false)),
+                Arguments.of("expected:", new TestShape(s -> 5 + 1e-6 * calls[0]++, true)));
     }
 
     @ParameterizedTest
@@ -59,7 +60,7 @@ class KitFindsFaultsTest {
         ShapeTypeContract contract = new ShapeTypeContract() {
             @Override
             protected ShapeType type() {
-                return shape(s -> 5 - s / 100, true);
+                return new TestShape(s -> 5 - s / 100, true);
             }
         };
         assertDoesNotThrow(contract::soundOrRefused);
@@ -78,7 +79,7 @@ class KitFindsFaultsTest {
         StapleTypeContract contract = new StapleTypeContract() {
             @Override
             protected StapleType type() {
-                return staple(bad);
+                return new TestStaple(bad);
             }
         };
         AssertionError found = assertThrows(AssertionError.class, contract::defaultsMakeAPart);
@@ -124,90 +125,91 @@ class KitFindsFaultsTest {
         }
     }
 
-    private static ShapeType shape(DoubleUnaryOperator width, boolean keepsIn) {
-        return new ShapeType() {
-            @Override
-            public String id() {
-                return "test.shape";
-            }
+    /** What a type of this test says of itself. */
+    private abstract static class TestType implements ProfileType {
+        private final String part;
 
-            @Override
-            public String name() {
-                return "test shape";
-            }
+        TestType(String part) {
+            this.part = part;
+        }
 
-            @Override
-            public String help() {
-                return "A test.";
-            }
+        @Override
+        public final String id() {
+            return "test." + part;
+        }
 
-            @Override
-            public List<Parameter> parameters() {
-                return List.of(WIDTH);
-            }
+        @Override
+        public final String name() {
+            return "test " + part;
+        }
 
-            @Override
-            public ShapeWidth width(Values values, double foldedLength) {
-                return new ShapeWidth() {
-                    @Override
-                    public double to() {
-                        return foldedLength;
-                    }
+        @Override
+        public final String help() {
+            return "A test.";
+        }
 
-                    @Override
-                    public double at(double s) {
-                        if (keepsIn && (s < 0 || s > foldedLength)) {
-                            throw new IllegalArgumentException();
-                        }
-                        return width.applyAsDouble(s);
-                    }
-                };
-            }
-        };
+        @Override
+        public final List<Parameter> parameters() {
+            return List.of(WIDTH);
+        }
     }
 
-    private static StapleType staple(Section everywhere) {
-        return new StapleType() {
-            @Override
-            public String id() {
-                return "test.staple";
-            }
+    private static final class TestShape extends TestType implements ShapeType {
+        private final DoubleUnaryOperator width;
+        private final boolean keepsIn;
 
-            @Override
-            public String name() {
-                return "test staple";
-            }
+        TestShape(DoubleUnaryOperator width, boolean keepsIn) {
+            super("shape");
+            this.width = width;
+            this.keepsIn = keepsIn;
+        }
 
-            @Override
-            public String help() {
-                return "A test.";
-            }
+        @Override
+        public ShapeWidth width(Values values, double foldedLength) {
+            return new ShapeWidth() {
+                @Override
+                public double to() {
+                    return foldedLength;
+                }
 
-            @Override
-            public List<Parameter> parameters() {
-                return List.of(WIDTH);
-            }
-
-            @Override
-            public StapleOutside outside(Values values, double length) {
-                return new StapleOutside() {
-                    @Override
-                    public double length() {
-                        return length;
+                @Override
+                public double at(double s) {
+                    if (keepsIn && (s < 0 || s > foldedLength)) {
+                        throw new IllegalArgumentException();
                     }
+                    return width.applyAsDouble(s);
+                }
+            };
+        }
+    }
 
-                    @Override
-                    public Section section(double z) {
-                        return everywhere;
-                    }
-                };
-            }
+    private static final class TestStaple extends TestType implements StapleType {
+        private final Section everywhere;
 
-            @Override
-            public Values topScaled(Values values, double k) {
-                return values;
-            }
-        };
+        TestStaple(Section everywhere) {
+            super("staple");
+            this.everywhere = everywhere;
+        }
+
+        @Override
+        public StapleOutside outside(Values values, double length) {
+            return new StapleOutside() {
+                @Override
+                public double length() {
+                    return length;
+                }
+
+                @Override
+                public Section section(double z) {
+                    return everywhere;
+                }
+            };
+        }
+
+        @Override
+        public Values topScaled(Values values, double k) {
+            return values;
+        }
     }
 
     private static Section section(Ellipse good, double perimeter, double area, double slopeError) {

@@ -5,11 +5,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.DoubleUnaryOperator;
 
+import culm.blank.TestType;
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.Concentric;
 import culm.geometry.gouge.GougeSection;
 import culm.geometry.gouge.GougeType;
-import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Values;
 import culm.geometry.section.Section;
 import culm.geometry.shape.ShapeType;
@@ -57,127 +57,94 @@ final class Hostile {
     }
 
     static StapleType staple(DoubleUnaryOperator way) {
-        StraightSidedOval good = new StraightSidedOval();
-        return new StapleType() {
-            @Override
-            public String id() {
-                return "hostile.staple";
-            }
-
-            @Override
-            public String name() {
-                return "hostile staple";
-            }
-
-            @Override
-            public String help() {
-                return good.help();
-            }
-
-            @Override
-            public List<Parameter> parameters() {
-                return good.parameters();
-            }
-
-            @Override
-            public StapleOutside outside(Values values, double length) {
-                StapleOutside made = good.outside(values, length);
-                return new StapleOutside() {
-                    @Override
-                    public double length() {
-                        return length;
-                    }
-
-                    @Override
-                    public Section section(double z) {
-                        return new HostileSection(made.section(z), way);
-                    }
-                };
-            }
-
-            @Override
-            public Values topScaled(Values values, double k) {
-                return good.topScaled(values, k);
-            }
-        };
+        return new HostileStaple(way);
     }
 
     static GougeType gouge(DoubleUnaryOperator way) {
-        Concentric good = new Concentric();
-        return new GougeType() {
-            @Override
-            public String id() {
-                return "hostile.gouge";
-            }
-
-            @Override
-            public String name() {
-                return "hostile gouge";
-            }
-
-            @Override
-            public String help() {
-                return good.help();
-            }
-
-            @Override
-            public List<Parameter> parameters() {
-                return good.parameters();
-            }
-
-            @Override
-            public List<GeometryException> check(Values values) {
-                way.applyAsDouble(0);
-                return good.check(values);
-            }
-
-            @Override
-            public GougeSection section(Values values, double tubeRadius) {
-                GougeSection made = good.section(values, tubeRadius);
-                return phi -> way.applyAsDouble(made.thickness(phi));
-            }
-        };
+        return new HostileGouge(way);
     }
 
     static ShapeType shape(DoubleUnaryOperator way) {
-        StraightTaper good = new StraightTaper();
-        return new ShapeType() {
-            @Override
-            public String id() {
-                return "hostile.shape";
-            }
+        return new HostileShape(way);
+    }
 
-            @Override
-            public String name() {
-                return "hostile shape";
-            }
+    private static final class HostileStaple extends TestType implements StapleType {
+        private final StraightSidedOval good = new StraightSidedOval();
+        private final DoubleUnaryOperator way;
 
-            @Override
-            public String help() {
-                return good.help();
-            }
+        HostileStaple(DoubleUnaryOperator way) {
+            super("hostile.staple", "hostile staple", new StraightSidedOval().parameters());
+            this.way = way;
+        }
 
-            @Override
-            public List<Parameter> parameters() {
-                return good.parameters();
-            }
+        @Override
+        public StapleOutside outside(Values values, double length) {
+            StapleOutside made = good.outside(values, length);
+            return new StapleOutside() {
+                @Override
+                public double length() {
+                    return length;
+                }
 
-            @Override
-            public ShapeWidth width(Values values, double foldedLength) {
-                ShapeWidth made = good.width(values, foldedLength);
-                return new ShapeWidth() {
-                    @Override
-                    public double to() {
-                        return made.to();
-                    }
+                @Override
+                public Section section(double z) {
+                    return new HostileSection(made.section(z), way);
+                }
+            };
+        }
 
-                    @Override
-                    public double at(double s) {
-                        return way.applyAsDouble(made.at(s));
-                    }
-                };
-            }
-        };
+        @Override
+        public Values topScaled(Values values, double k) {
+            return good.topScaled(values, k);
+        }
+    }
+
+    private static final class HostileGouge extends TestType implements GougeType {
+        private final Concentric good = new Concentric();
+        private final DoubleUnaryOperator way;
+
+        HostileGouge(DoubleUnaryOperator way) {
+            super("hostile.gouge", "hostile gouge", new Concentric().parameters());
+            this.way = way;
+        }
+
+        @Override
+        public List<GeometryException> check(Values values) {
+            way.applyAsDouble(0);
+            return good.check(values);
+        }
+
+        @Override
+        public GougeSection section(Values values, double tubeRadius) {
+            GougeSection made = good.section(values, tubeRadius);
+            return phi -> way.applyAsDouble(made.thickness(phi));
+        }
+    }
+
+    private static final class HostileShape extends TestType implements ShapeType {
+        private final StraightTaper good = new StraightTaper();
+        private final DoubleUnaryOperator way;
+
+        HostileShape(DoubleUnaryOperator way) {
+            super("hostile.shape", "hostile shape", new StraightTaper().parameters());
+            this.way = way;
+        }
+
+        @Override
+        public ShapeWidth width(Values values, double foldedLength) {
+            ShapeWidth made = good.width(values, foldedLength);
+            return new ShapeWidth() {
+                @Override
+                public double to() {
+                    return made.to();
+                }
+
+                @Override
+                public double at(double s) {
+                    return way.applyAsDouble(made.at(s));
+                }
+            };
+        }
     }
 
     private record HostileSection(Section good, DoubleUnaryOperator way) implements Section {
