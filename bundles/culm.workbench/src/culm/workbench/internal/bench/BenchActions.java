@@ -28,6 +28,7 @@ import culm.workbench.internal.bench.paper.CardDialog;
 import culm.workbench.internal.bench.paper.TemplateDialog;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.studio.NewFile;
 import culm.workbench.internal.studio.StudioActions;
 
@@ -78,12 +79,10 @@ public final class BenchActions {
         document.setId(Ids.of(name, kind.ending().substring(1), List.of()));
         NewFile file = NewFile.of(workshop, studio.get(), name, kind);
         fill.accept(file.file());
-        try {
+        Attempt.at(() -> {
             file.write(document);
             new Opening(window.getActivePage()).open(file.file());
-        } catch (FileProblemException e) {
-            refused(e);
-        }
+        }, this::refused);
     }
 
     private Optional<Path> likelyDesign() {
@@ -101,13 +100,8 @@ public final class BenchActions {
             new BatchActions(batch).card(Optional.empty());
         } else if (editor instanceof DesignEditor design) {
             DesignSession session = design.getAdapter(DesignSession.class);
-            blank(session).ifPresent(blank -> {
-                try {
-                    CardDialog.of(window.getShell(), workshop, session.design(), session.file(), session.studio(), blank).open();
-                } catch (FileProblemException e) {
-                    refused(e);
-                }
-            });
+            blank(session).ifPresent(blank -> Attempt.at(
+                    () -> CardDialog.of(window.getShell(), workshop, session.design(), session.file(), session.studio(), blank).open(), this::refused));
         }
     }
 

@@ -19,6 +19,7 @@ import culm.figures.Size;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.LinkText;
 
 /** What changes if: the difference to the blank that worked first, then number by number; changes are tried here before they are made. */
@@ -61,14 +62,10 @@ public final class ChangesPage extends Composite {
         controls = new TrialControls(this, workshop, session, trial, this::show);
         controls.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         use = new LinkText(this, workshop.look(), "use what was tried", Size.BODY);
-        use.onClick(() -> {
-            try {
-                trial.use();
-                controls.reset();
-            } catch (FileProblemException e) {
-                refused.accept(e);
-            }
-        });
+        use.onClick(() -> Attempt.at(() -> {
+            trial.use();
+            controls.reset();
+        }, refused));
         use.setVisible(false);
         clear = new LinkText(this, workshop.look(), "try nothing", Size.BODY);
         clear.onClick(() -> {

@@ -14,6 +14,7 @@ import culm.figures.Scale;
 import culm.figures.reed.ReedDrawing;
 import culm.model.problem.FileProblemException;
 import culm.model.text.Numbers;
+import culm.workbench.internal.sharing.Attempt;
 
 /**
  * Moves the marks of a reed with the mouse and the keys. A drag goes in tenths of a mm, with Shift in hundredths and ten
@@ -194,15 +195,7 @@ final class HandleMover {
         canvas.redraw();
     }
 
-    private interface Work {
-        void run() throws FileProblemException;
-    }
-
-    private void run(Work work) {
-        try {
-            work.run();
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+    private void run(Attempt attempt) {
+        Attempt.at(attempt, refused);
     }
 }

@@ -35,6 +35,7 @@ import culm.model.text.Numbers;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.sharing.Attempt;
 
 /** The best choice: which values of what is free make the most blanks work, what that gains, and how sure it is. */
 public final class ChoicePage extends Composite {
@@ -121,32 +122,23 @@ public final class ChoicePage extends Composite {
             if (list.rows().isEmpty()) {
                 list.add(Inputs.TIE_LENGTH);
             }
-            if (found.isPresent() && !bar.running() && !found.get().study().base().equals(b.blank())) {
-                bar.say("The design has changed since.", false);
-            }
+            bar.compare(found.map(f -> f.study().base()), b.blank());
         });
     }
 
     /** Searches. */
     public void run() {
-        Optional<DesignedBlank> now = session.blank();
-        if (now.isEmpty()) {
-            bar.say("The design cannot be told; its findings say why.", true);
-            return;
-        }
-        try {
-            List<Axis> axes = list.axes();
-            List<Free> free = axes.stream().map(Free::among).toList();
-            Map<String, List<Link>> links = list.links();
-            List<Varied> varied = Usual.of(now.get().blank());
-            Study study = new Study(now.get().blank(), varied, now.get().limits(), workshop.rules());
-            bar.<Found>run("tried", watcher -> new Found(study, axes, links, BestChoice.search(study, free, SEED, RunJob.threads(), new Counting(watcher))),
-                    (result, ended) -> take(result), result -> said(result.chosen()));
-        } catch (IllegalArgumentException e) {
-            bar.say(e.getMessage(), true);
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        bar.ask(session.blank(), now -> Attempt.at(() -> search(now), refused));
+    }
+
+    private void search(DesignedBlank now) throws FileProblemException {
+        List<Axis> axes = list.axes();
+        List<Free> free = axes.stream().map(Free::among).toList();
+        Map<String, List<Link>> links = list.links();
+        List<Varied> varied = Usual.of(now.blank());
+        Study study = new Study(now.blank(), varied, now.limits(), workshop.rules());
+        bar.<Found>run("tried", watcher -> new Found(study, axes, links, BestChoice.search(study, free, SEED, RunJob.threads(), new Counting(watcher))),
+                (result, ended) -> take(result), result -> said(result.chosen()));
     }
 
     private static String said(Chosen c) {

@@ -24,6 +24,7 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.editor.Recompute;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.LinkText;
 
 /** The variants that were kept in the design's file, each with its verdict. */
@@ -79,13 +80,7 @@ public final class KeptBar extends Composite {
     }
 
     private void open() {
-        chosen().ifPresent(v -> {
-            try {
-                PickActions.open(workshop, session, with(v), session.design().getName() + ", " + v.getName());
-            } catch (FileProblemException e) {
-                refused.accept(e);
-            }
-        });
+        chosen().ifPresent(v -> Attempt.at(() -> PickActions.open(workshop, session, with(v), session.design().getName() + ", " + v.getName()), refused));
     }
 
     private Design with(Variant variant) {
@@ -95,11 +90,7 @@ public final class KeptBar extends Composite {
     }
 
     private void change(DesignSession.Change change) {
-        try {
-            session.change(change, "");
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        Attempt.at(() -> session.change(change, ""), refused);
     }
 
     /** Shows what is kept now; takes no room when nothing is. */

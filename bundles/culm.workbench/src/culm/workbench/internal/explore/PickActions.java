@@ -20,6 +20,7 @@ import culm.model.text.Ids;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.studio.NewFile;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -64,13 +65,7 @@ public final class PickActions extends Composite {
     }
 
     private void act(Act act) {
-        picked.get().ifPresentOrElse(what -> {
-            try {
-                act.with(what, what.in(workshop, session));
-            } catch (FileProblemException e) {
-                refused.accept(e);
-            }
-        }, nothing);
+        picked.get().ifPresentOrElse(what -> Attempt.at(() -> act.with(what, what.in(workshop, session)), refused), nothing);
     }
 
     /** Changes the design. */

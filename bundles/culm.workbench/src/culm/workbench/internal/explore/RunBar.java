@@ -1,6 +1,8 @@
 package culm.workbench.internal.explore;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -10,6 +12,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
 
+import culm.blank.Blank;
+import culm.design.DesignedBlank;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
@@ -63,6 +67,31 @@ public final class RunBar extends Composite {
     /** What the button starts. */
     void onRun(Runnable todo) {
         start = todo;
+    }
+
+    /**
+     * Asks something of a design, or says why that cannot be done.
+     *
+     * @param design the design; empty when it cannot be told
+     * @param question asks it; its {@link IllegalArgumentException} is said
+     */
+    void ask(Optional<DesignedBlank> design, Consumer<DesignedBlank> question) {
+        if (design.isEmpty()) {
+            say("The design cannot be told; its findings say why.", true);
+            return;
+        }
+        try {
+            question.accept(design.get());
+        } catch (IllegalArgumentException e) {
+            say(e.getMessage(), true);
+        }
+    }
+
+    /** Says when a design is no longer what was asked about. @param asked empty when nothing was found yet */
+    void compare(Optional<Blank> asked, Blank now) {
+        if (!running() && asked.isPresent() && !asked.get().equals(now)) {
+            say("The design has changed since.", false);
+        }
     }
 
     /** Takes what is found. */

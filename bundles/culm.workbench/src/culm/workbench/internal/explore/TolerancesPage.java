@@ -15,7 +15,6 @@ import org.eclipse.swt.widgets.Text;
 import culm.bench.plots.PlotWords;
 import culm.blank.Blank;
 import culm.blank.rules.Say;
-import culm.design.DesignedBlank;
 import culm.explore.Distribution;
 import culm.explore.Study;
 import culm.explore.ToleranceResult;
@@ -120,29 +119,21 @@ public final class TolerancesPage extends Composite {
             spreads.offer(b.blank());
             if (ranOn == null && !bar.running()) {
                 run(); // something to look at, without a click
-            } else if (result.isPresent() && !bar.running() && !ranOn.equals(b.blank())) {
-                bar.say("The design has changed since.", false);
             }
+            bar.compare(result.map(r -> ranOn), b.blank());
         });
     }
 
     /** Runs. */
     public void run() {
-        Optional<DesignedBlank> now = session.blank();
-        if (now.isEmpty()) {
-            bar.say("The design cannot be told; its findings say why.", true);
-            return;
-        }
-        try {
-            Study study = new Study(now.get().blank(), spreads.varied(), now.get().limits(), workshop.rules());
+        bar.ask(session.blank(), now -> {
+            Study study = new Study(now.blank(), spreads.varied(), now.limits(), workshop.rules());
             long wanted = Whole.read("Blanks", blanks.getText(), 1, MOST);
             long first = Whole.read("The seed", seed.getText(), 0, Long.MAX_VALUE / 10);
             ranOn = study.base();
             charts.limits(study.limits());
             bar.<ToleranceResult>run("blanks", watcher -> ToleranceRun.run(study, wanted, first, RunJob.threads(), watcher), this::take, TolerancesPage::ended);
-        } catch (IllegalArgumentException e) {
-            bar.say(e.getMessage(), true);
-        }
+        });
     }
 
     private void take(ToleranceResult now, boolean ended) {

@@ -25,6 +25,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.sharing.Attempt;
 
 /** What if: variants of a design as a table, as a map of two numbers, as lines through parallel axes. */
 public final class VariantsPage extends Composite {
@@ -133,9 +134,7 @@ public final class VariantsPage extends Composite {
                 list.add(Varied.WIDTH);
                 run(); // something to look at, without a click
             }
-            if (!bar.running() && found.isPresent() && !found.get().base().equals(b.blank())) {
-                bar.say("The design has changed since.", false);
-            }
+            bar.compare(found.map(VariantsFound::base), b.blank());
         });
         kept.show();
     }
@@ -162,24 +161,18 @@ public final class VariantsPage extends Composite {
 
     /** Runs what is asked: the variants, or the map while that is looked at. */
     public void run() {
-        Optional<DesignedBlank> now = session.blank();
-        if (now.isEmpty()) {
-            bar.say("The design cannot be told; its findings say why.", true);
-            return;
-        }
-        try {
+        bar.ask(session.blank(), now -> Attempt.at(() -> {
             List<Axis> axes = list.axes();
-            Study study = new Study(now.get().blank(), List.of(), now.get().limits(), workshop.rules());
             if (sight() == Sight.MAP) {
-                map(study, axes);
+                map(study(now), axes);
             } else {
-                variants(study, axes);
+                variants(study(now), axes);
             }
-        } catch (IllegalArgumentException e) {
-            bar.say(e.getMessage(), true);
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused));
+    }
+
+    private Study study(DesignedBlank now) {
+        return new Study(now.blank(), List.of(), now.limits(), workshop.rules());
     }
 
     private void variants(Study study, List<Axis> axes) {
@@ -268,15 +261,7 @@ public final class VariantsPage extends Composite {
     }
 
     private void write() {
-        session.blank().ifPresent(b -> {
-            try {
-                CsvRun.ask(getShell(), bar, new Study(b.blank(), List.of(), b.limits(), workshop.rules()), list.axes(), plan.plan(), b.name());
-            } catch (IllegalArgumentException e) {
-                bar.say(e.getMessage(), true);
-            } catch (FileProblemException e) {
-                refused.accept(e);
-            }
-        });
+        bar.ask(session.blank(), now -> Attempt.at(() -> CsvRun.ask(getShell(), bar, study(now), list.axes(), plan.plan(), now.name()), refused));
     }
 
     /** {@return the variants that were made last} */

@@ -16,6 +16,7 @@ import culm.figures.Size;
 import culm.model.Part;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.sharing.Attempt;
 
 /** What a part is called, where it comes from, when it was measured, and notes. */
 final class PartAbout extends Composite {
@@ -49,14 +50,8 @@ final class PartAbout extends Composite {
     }
 
     private boolean set(String feature, Object value, Consumer<FileProblemException> refused) {
-        try {
-            Object kept = value instanceof String text && text.isBlank() ? null : value;
-            session.change(part, edits -> edits.set("", feature, kept), "");
-            return true;
-        } catch (FileProblemException e) {
-            refused.accept(e);
-            return false;
-        }
+        Object kept = value instanceof String text && text.isBlank() ? null : value;
+        return Attempt.at(() -> session.change(part, edits -> edits.set("", feature, kept), ""), refused);
     }
 
     private boolean day(String typed, Consumer<FileProblemException> refused) {

@@ -21,6 +21,7 @@ import culm.model.studio.StudioIndex.Held;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -136,21 +137,15 @@ public final class PartLink {
     }
 
     private void change(DesignSession.Change change, String label) {
-        try {
-            session.change(change, label);
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        Attempt.at(() -> session.change(change, label), refused);
     }
 
     private void putInto(StudioEntry file) {
-        try {
+        Attempt.at(() -> {
             session.requireChange();
             Link to = new PartFiling(workshop, session.studio()).put(part(), file, word + " of " + session.blank().map(b -> b.name()).orElse(session.shownName()), session.file());
             change(edits -> edits.link(word, to), "put the " + word + " into " + file.title());
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused);
     }
 
     private void open(PartPlace place) {

@@ -19,6 +19,7 @@ import culm.figures.Size;
 import culm.model.Part;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -112,11 +113,7 @@ final class PartsBody {
 
     /** Adds a part with the usual numbers. */
     void make(String kind) {
-        try {
-            add(maker().usual(kind));
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        Attempt.at(() -> add(maker().usual(kind)), refused);
     }
 
     private NewPart maker() {
@@ -124,13 +121,11 @@ final class PartsBody {
     }
 
     private void add(Part part) {
-        try {
+        Attempt.at(() -> {
             session.add(part);
             session.part(part.getId()).ifPresent(this::choose);
             about.name().control().setFocus();
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused);
     }
 
     private void remove(Part part) {
@@ -139,11 +134,7 @@ final class PartsBody {
                 used + (used == 1 ? " design uses it and cannot be told without it." : " designs use it and cannot be told without it."))) {
             return;
         }
-        try {
-            session.remove(part);
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        Attempt.at(() -> session.remove(part), refused);
     }
 
     void show(String name) {

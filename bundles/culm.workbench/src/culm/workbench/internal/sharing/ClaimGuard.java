@@ -72,13 +72,11 @@ public final class ClaimGuard {
     private void letGo() {
         session.lookOnly(Optional.empty());
         notice.say("");
-        try {
+        Attempt.at(() -> {
             if (session.changedOnDisk() && !session.isDirty()) {
                 session.reload();
             }
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused);
     }
 
     private void waive() {

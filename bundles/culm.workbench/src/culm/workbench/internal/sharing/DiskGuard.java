@@ -104,15 +104,7 @@ public final class DiskGuard {
         notice.say("");
     }
 
-    private interface Work {
-        void run() throws FileProblemException;
-    }
-
-    private void attempt(Work work) {
-        try {
-            work.run();
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+    private void attempt(Attempt attempt) {
+        Attempt.at(attempt, refused);
     }
 }

@@ -60,14 +60,12 @@ public final class RecoveryKeeper {
     }
 
     private void restore() {
-        try {
+        Attempt.at(() -> {
             session.become(found.orElseThrow().content(), "restore unsaved work");
             found = Optional.empty();
             kept = true; // it is still the copy of what is shown now
             notice.say("");
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused);
     }
 
     private void forget() {

@@ -24,6 +24,7 @@ import culm.model.text.Ids;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.assistant.NewDesign;
+import culm.workbench.internal.sharing.Attempt;
 
 /** What is done with the studio by menu and keys; asks what it has to know. */
 public final class StudioActions {
@@ -173,15 +174,7 @@ public final class StudioActions {
         attempt(() -> workshop.studio().steps().run(step));
     }
 
-    private interface Work {
-        void run() throws FileProblemException;
-    }
-
-    private void attempt(Work work) {
-        try {
-            work.run();
-        } catch (FileProblemException e) {
-            MessageDialog.openError(shell(), "That cannot be done", e.problem().message());
-        }
+    private void attempt(Attempt attempt) {
+        Attempt.at(attempt, e -> MessageDialog.openError(shell(), "That cannot be done", e.problem().message()));
     }
 }

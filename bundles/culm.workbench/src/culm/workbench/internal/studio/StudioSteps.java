@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.undo.UndoTarget;
 
 /** What was done with the studio's files, so that it can be taken back. */
@@ -57,16 +58,14 @@ public final class StudioSteps implements UndoTarget {
         if (step == null) {
             return;
         }
-        try {
+        Attempt.at(() -> {
             if (back) {
                 step.undo();
             } else {
                 step.redo();
             }
             to.push(from.pop());
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+        }, refused);
         done.run();
     }
 }

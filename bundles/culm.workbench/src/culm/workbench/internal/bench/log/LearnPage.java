@@ -24,6 +24,7 @@ import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
 import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.sharing.Attempt;
 
 /** What the log teaches, group by group, and its use in a design. */
 final class LearnPage extends Composite {
@@ -99,16 +100,8 @@ final class LearnPage extends Composite {
         return given.startsWith(Bridge.LEARNED) ? "what was " + given : "a fit to a blank that worked" + (given.isEmpty() ? "" : ": " + given);
     }
 
-    private interface Work {
-        void run() throws FileProblemException;
-    }
-
-    private void run(Work work) {
-        try {
-            work.run();
-        } catch (FileProblemException e) {
-            refused.accept(e);
-        }
+    private void run(Attempt attempt) {
+        Attempt.at(attempt, refused);
         getDisplay().asyncExec(() -> {
             if (!isDisposed()) {
                 show(shown);
