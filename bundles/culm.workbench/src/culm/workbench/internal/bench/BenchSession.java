@@ -49,9 +49,4 @@ public final class BenchSession<D extends Document> extends FileSession<D> {
         execute(Edit.of(document(), label, () -> change.accept(document())));
     }
 
-    /** {@return its name, or its file's} */
-    public String name() {
-        String name = document().getName();
-        return name == null || name.isBlank() ? file().getFileName().toString() : name;
-    }
 }

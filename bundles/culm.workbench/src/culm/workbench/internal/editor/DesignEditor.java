@@ -4,21 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.commands.ICommandService;
-import org.eclipse.ui.part.EditorPart;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
 import culm.model.problem.FileProblemException;
-import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.changes.ChangesPage;
 import culm.workbench.internal.explore.ExplorePage;
 import culm.workbench.internal.export.ExportDialog;
@@ -28,13 +18,13 @@ import culm.workbench.internal.fit.FitDialog;
 import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.limits.LimitsDialog;
-import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.plugins.WriteDialog;
+import culm.workbench.internal.sharing.Attempt;
+import culm.workbench.internal.sharing.FileEditor;
 import culm.workbench.internal.sharing.GuardBars;
-import culm.workbench.internal.undo.UndoTarget;
 
 /** The editor for a design. */
-public final class DesignEditor extends EditorPart {
+public final class DesignEditor extends FileEditor<DesignSession> {
     /** The editor's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.designEditor";
 
@@ -61,53 +51,33 @@ public final class DesignEditor extends EditorPart {
     }
 
     private final PointerHeight pointer = new PointerHeight();
-    private Workshop workshop;
-    private DesignSession session;
     private EditorBody body;
-    private boolean dirty;
 
-    @Override
-    public void init(IEditorSite site, IEditorInput input) throws PartInitException {
-        setSite(site);
-        setInput(input);
-        setPartName(input.getName());
-        setTitleImage(Icons.descriptor("design").createImage());
-        workshop = Workshop.of(site);
-        Path file = input.getAdapter(Path.class);
-        if (file == null) {
-            throw new PartInitException("This is no file of a studio: " + input.getName());
-        }
-        try {
-            session = new DesignSession(workshop, file);
-        } catch (FileProblemException e) {
-            throw new PartInitException(new Status(IStatus.ERROR, DesignEditor.class, e.problem().message()));
-        }
+    /** An editor. */
+    public DesignEditor() {
+        super("design");
     }
 
     @Override
-    public void createPartControl(Composite parent) {
-        body = new EditorBody(parent, workshop, session, pointer, this::refused);
+    protected DesignSession read(Path file) throws FileProblemException {
+        return new DesignSession(workshop(), file);
+    }
+
+    @Override
+    protected void build(Composite parent) {
+        body = new EditorBody(parent, workshop(), session(), pointer, this::refused);
         body.reed().findings().onApply(this::apply);
         body.reed().findings().onSelect(this::select);
-        session.onChange(this::show);
-        show();
     }
 
-    private void show() {
-        if (body.isDisposed()) {
-            return;
-        }
-        String given = session.design().getName();
-        String name = given == null || given.isBlank() ? getEditorInput().getName() : given;
-        setPartName(name);
-        body.refresh(name);
-        if (dirty != session.isDirty()) {
-            dirty = session.isDirty();
-            firePropertyChange(PROP_DIRTY);
-        }
-        ICommandService commands = getSite().getService(ICommandService.class);
-        commands.refreshElements("org.eclipse.ui.edit.undo", null);
-        commands.refreshElements("org.eclipse.ui.edit.redo", null);
+    @Override
+    protected boolean isGone() {
+        return body.isDisposed();
+    }
+
+    @Override
+    protected void show() {
+        body.refresh(getPartName());
     }
 
     private void select(Finding finding) {
@@ -116,37 +86,7 @@ public final class DesignEditor extends EditorPart {
     }
 
     private void apply(Fix fix) {
-        try {
-            session.change(edits -> edits.apply(fix), "");
-        } catch (FileProblemException e) {
-            refused(e);
-        }
-    }
-
-    private void refused(FileProblemException e) {
-        MessageDialog.openError(getSite().getShell(), "That cannot be done", e.problem().message());
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        if (!body.guards().save()) {
-            monitor.setCanceled(true);
-        }
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("a copy is made in the studio");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return session != null && session.isDirty();
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
+        Attempt.at(() -> session().change(edits -> edits.apply(fix), ""), this::refused);
     }
 
     @Override
@@ -154,28 +94,12 @@ public final class DesignEditor extends EditorPart {
         body.form().focusFirst();
     }
 
-    @Override
-    public void dispose() {
-        if (getTitleImage() != null && body != null) {
-            getTitleImage().dispose();
-        }
-        super.dispose();
-    }
-
-    @Override
-    public <T> T getAdapter(Class<T> adapter) {
-        if (adapter == UndoTarget.class || adapter == DesignSession.class) {
-            return adapter.cast(session);
-        }
-        return super.getAdapter(adapter);
-    }
-
     /** {@return the form} */
     public ParameterForm form() {
         return body.form();
     }
 
-    /** {@return what guards the file} */
+    @Override
     public GuardBars guards() {
         return body.guards();
     }
@@ -220,7 +144,7 @@ public final class DesignEditor extends EditorPart {
     /** Does what the chosen finding proposes, or the first one that has a proposal. */
     public void applyFix() {
         if (!body.reed().findings().applySelected()) {
-            session.shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().ifPresent(this::apply);
+            session().shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().ifPresent(this::apply);
         }
     }
 
@@ -232,7 +156,7 @@ public final class DesignEditor extends EditorPart {
     /** Shows the reed larger or smaller; 0 shows the whole. */
     public void zoom(double factor) {
         body.show(Page.REED);
-        body.reed().reed().zoom(factor, pointer.height().orElseGet(() -> session.shown().assessment().map(a -> a.sidesCloseAt().orElse(0)).orElse(0.0)));
+        body.reed().reed().zoom(factor, pointer.height().orElseGet(() -> session().shown().assessment().map(a -> a.sidesCloseAt().orElse(0)).orElse(0.0)));
     }
 
     /** {@return every drawing of this editor, the one with the focus first} */
@@ -242,36 +166,36 @@ public final class DesignEditor extends EditorPart {
 
     /** Copies the drawing with the focus as a picture. */
     public void copyPicture() {
-        new FigureClipboard(workshop.look()).picture(figures().get(0));
+        new FigureClipboard(workshop().look()).picture(figures().get(0));
     }
 
     /** Copies the numbers of the drawing with the focus as a table. */
     public void copyTable() {
-        new FigureClipboard(workshop.look()).table(figures().get(0));
+        new FigureClipboard(workshop().look()).table(figures().get(0));
     }
 
     /** Asks which drawing to write where, and writes it. */
     public void export() {
-        new ExportDialog(getSite().getShell(), workshop, getPartName(), figures(), session).open();
+        new ExportDialog(getSite().getShell(), workshop(), getPartName(), figures(), session()).open();
     }
 
     /** Asks as what to write the numbers and findings, and writes them. */
     public void writeAs() {
-        new WriteDialog(getSite().getShell(), workshop, getPartName(), session.shown()).open();
+        new WriteDialog(getSite().getShell(), workshop(), getPartName(), session().shown()).open();
     }
 
     /** Prints a drawing on paper, true to scale. */
     public void print() {
-        new FigurePrinter(getSite().getShell(), workshop.look()).print(getPartName(), figures().get(0));
+        new FigurePrinter(getSite().getShell(), workshop().look()).print(getPartName(), figures().get(0));
     }
 
     /** Starts from a blank that works. */
     public void fit() {
-        new FitDialog(getSite().getShell(), workshop, session).open();
+        new FitDialog(getSite().getShell(), workshop(), session()).open();
     }
 
     /** Opens my limits. */
     public void limits() {
-        new LimitsDialog(getSite().getShell(), workshop, session.studio(), session::refresh).open();
+        new LimitsDialog(getSite().getShell(), workshop(), session().studio(), session()::refresh).open();
     }
 }

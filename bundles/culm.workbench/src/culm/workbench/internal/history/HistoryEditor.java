@@ -1,37 +1,34 @@
 package culm.workbench.internal.history;
 
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.part.EditorPart;
 
-import culm.workbench.internal.app.Workshop;
-import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.sharing.StudioEditor;
 
 /** The history of a studio. */
-public final class HistoryEditor extends EditorPart {
+public final class HistoryEditor extends StudioEditor {
     /** The editor's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.historyEditor";
     private HistoryInput input;
     private HistoryBody body;
 
+    /** An editor. */
+    public HistoryEditor() {
+        super("history");
+    }
+
     @Override
-    public void init(IEditorSite site, IEditorInput given) throws PartInitException {
+    protected void open(IEditorInput given) throws PartInitException {
         if (!(given instanceof HistoryInput history)) {
             throw new PartInitException("This is no studio: " + given.getName());
         }
         input = history;
-        setSite(site);
-        setInput(given);
-        setPartName(given.getName());
-        setTitleImage(Icons.descriptor("history").createImage());
     }
 
     @Override
     public void createPartControl(Composite parent) {
-        body = new HistoryBody(parent, Workshop.of(getSite()), input.studio(), getSite().getPage());
+        body = new HistoryBody(parent, workshop(), input.studio(), getSite().getPage());
     }
 
     /** {@return whether something is still being done} */
@@ -55,35 +52,7 @@ public final class HistoryEditor extends EditorPart {
     }
 
     @Override
-    public void doSave(IProgressMonitor monitor) {
-        monitor.done();
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("there is nothing to save");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
-    }
-
-    @Override
     public void setFocus() {
         body.setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        if (getTitleImage() != null && body != null) {
-            getTitleImage().dispose();
-        }
-        super.dispose();
     }
 }

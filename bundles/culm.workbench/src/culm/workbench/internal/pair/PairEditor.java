@@ -1,6 +1,5 @@
 package culm.workbench.internal.pair;
 
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -8,25 +7,21 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.part.EditorPart;
 
 import culm.blank.rules.Verdict;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Opening;
-import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.Recompute;
-import culm.workbench.internal.look.Icons;
+import culm.workbench.internal.sharing.StudioEditor;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.SignLine;
 
 /** Two designs as they are saved: drawn over each other, their results side by side, and the numbers in which they differ. */
-public final class PairEditor extends EditorPart {
+public final class PairEditor extends StudioEditor {
     /** The editor's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.pairEditor";
-    private Workshop workshop;
     private PairInput input;
     private Recompute<PairShown> recompute;
     private PairShown shown = PairShown.NOTHING;
@@ -38,18 +33,18 @@ public final class PairEditor extends EditorPart {
     private final SignLine[] verdicts = new SignLine[2];
     private final LinkText[] names = new LinkText[2];
 
+    /** An editor. */
+    public PairEditor() {
+        super("pair");
+    }
+
     @Override
-    public void init(IEditorSite site, IEditorInput given) throws PartInitException {
+    protected void open(IEditorInput given) throws PartInitException {
         if (!(given instanceof PairInput pair)) {
             throw new PartInitException("These are no two designs: " + given.getName());
         }
         input = pair;
-        setSite(site);
-        setInput(given);
-        setPartName(given.getName());
-        setTitleImage(Icons.descriptor("pair").createImage());
-        workshop = Workshop.of(site);
-        recompute = new Recompute<>(workshop.worker(), workshop.look()::later, this::publish);
+        recompute = new Recompute<>(workshop().worker(), workshop().look()::later, this::publish);
     }
 
     @Override
@@ -57,38 +52,38 @@ public final class PairEditor extends EditorPart {
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.getVerticalBar().setIncrement(30);
-        workshop.look().dress(scroll, Role.PAPER, Role.INK);
+        workshop().look().dress(scroll, Role.PAPER, Role.INK);
         page = new Composite(scroll, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 18;
         layout.marginHeight = 10;
         layout.verticalSpacing = 4;
         page.setLayout(layout);
-        workshop.look().dress(page, Role.PAPER, Role.INK);
+        workshop().look().dress(page, Role.PAPER, Role.INK);
         for (int i = 0; i < 2; i++) {
             boolean left = i == 0;
-            names[i] = new LinkText(page, workshop.look(), "", Size.HEADING);
+            names[i] = new LinkText(page, workshop().look(), "", Size.HEADING);
             names[i].onClick(() -> new Opening(getSite().getPage()).open(left ? input.first() : input.second()));
-            verdicts[i] = new SignLine(page, workshop.look());
+            verdicts[i] = new SignLine(page, workshop().look());
             verdicts[i].setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         }
         problem = new Label(page, SWT.WRAP);
-        problem.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-        workshop.look().dress(problem, Role.PAPER, Role.DOES_NOT);
+        problem.setFont(workshop().look().font(Size.BODY, SWT.NORMAL));
+        workshop().look().dress(problem, Role.PAPER, Role.DOES_NOT);
         problem.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        canvas = new PairCanvas(page, workshop.look());
+        canvas = new PairCanvas(page, workshop().look());
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        table = new PairTable(page, workshop.look(), workshop.units());
+        table = new PairTable(page, workshop().look(), workshop().units());
         table.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         scroll.setContent(page);
         scroll.addListener(SWT.Resize, e -> fit());
-        Runnable end = workshop.studio().onChange(files -> ask());
+        Runnable end = workshop().studio().onChange(files -> ask());
         page.addListener(SWT.Dispose, e -> end.run());
         ask();
     }
 
     private void ask() {
-        recompute.ask(() -> PairShown.of(input, workshop.bridge(), workshop.rules()));
+        recompute.ask(() -> PairShown.of(input, workshop().bridge(), workshop().rules()));
     }
 
     private void publish(PairShown now) {
@@ -131,35 +126,7 @@ public final class PairEditor extends EditorPart {
     }
 
     @Override
-    public void doSave(IProgressMonitor monitor) {
-        monitor.done();
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("there is nothing to save");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
-    }
-
-    @Override
     public void setFocus() {
         names[0].setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        if (getTitleImage() != null && page != null) {
-            getTitleImage().dispose();
-        }
-        super.dispose();
     }
 }

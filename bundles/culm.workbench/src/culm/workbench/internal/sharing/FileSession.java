@@ -290,6 +290,12 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
         return file;
     }
 
+    /** {@return what the document is called, or its file} */
+    public final String name() {
+        String name = document().getName();
+        return name == null || name.isBlank() ? file.getFileName().toString() : name;
+    }
+
     /** {@return the file's name for messages} */
     public final String shownName() {
         return loaded.file();

@@ -46,7 +46,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
     }
 
     @Override
-    protected void build(Composite all) {
+    protected void fill(Composite all) {
         edits = new BatchEdits(session());
         rows = new BatchRows(edits, workshop().units());
         recompute = recompute(this::publish);

@@ -80,7 +80,7 @@ final class LogBody {
         charts = new ChartsPage(stack, look);
         who = new WhoPage(stack, look);
         who.onChoose(editor::choose);
-        learn = new LearnPage(stack, look, new LearnUse(workshop, editor.getSite().getPage(), editor.session().file()), editor::refusedBy);
+        learn = new LearnPage(stack, look, new LearnUse(workshop, editor.getSite().getPage(), editor.session().file()), editor::refused);
         page(page);
     }
 

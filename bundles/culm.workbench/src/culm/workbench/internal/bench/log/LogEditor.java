@@ -62,7 +62,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     }
 
     @Override
-    protected void build(Composite all) {
+    protected void fill(Composite all) {
         edits = new LogEdits(session());
         recompute = recompute(this::publish);
         body = new LogBody(all, this, edits, this::guards);
@@ -74,10 +74,6 @@ public final class LogEditor extends BenchEditor<ReedLog> {
 
     List<Tied> log() {
         return LogModel.read(session().document());
-    }
-
-    void refusedBy(culm.model.problem.FileProblemException e) {
-        refused(e);
     }
 
     @Override
