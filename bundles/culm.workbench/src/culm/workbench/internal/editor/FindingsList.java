@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
@@ -19,49 +16,35 @@ import culm.blank.rules.Fix;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.RowsList;
 
 /**
  * The findings, the worst first: sign, sentence, why, and what can be done. Up and Down choose one, Enter does what it
  * proposes, Right and Left open and close why.
  */
-final class FindingsList extends Canvas {
+final class FindingsList extends RowsList {
     private static final int LEFT = 12;
-    private final Look look;
+    private static final int STEP = 20;
     private final List<FindingRow> rows = new ArrayList<>();
     private List<Finding> findings = List.of();
     private int selected = -1;
-    private int scrolled;
     private Consumer<Fix> apply = fix -> { };
     private Consumer<Finding> select = finding -> { };
 
     FindingsList(Composite parent, Look look) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
-        this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
-        look.onChange(this, this::redraw);
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> layOut());
-        addListener(SWT.MouseDown, this::down);
+        super(parent, look);
         addListener(SWT.MouseMove, this::move);
         addListener(SWT.MouseDoubleClick, e -> openOrClose());
-        addListener(SWT.KeyDown, this::key);
         addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         addListener(SWT.FocusIn, e -> choose(Math.max(0, selected)));
-        addListener(SWT.FocusOut, e -> redraw());
         addListener(SWT.Dispose, e -> rows.forEach(FindingRow::dispose));
-        getVerticalBar().addListener(SWT.Selection, e -> {
-            scrolled = getVerticalBar().getSelection();
-            redraw();
-        });
-        getVerticalBar().setVisible(false);
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = selected >= 0 && selected < findings.size()
-                        ? findings.get(selected).severity().word() + ": " + findings.get(selected).text()
-                        : "Findings: " + findings.size();
-            }
-        });
+    }
+
+    @Override
+    protected String spoken() {
+        return selected >= 0 && selected < findings.size()
+                ? findings.get(selected).severity().word() + ": " + findings.get(selected).text()
+                : "Findings: " + findings.size();
     }
 
     void onApply(Consumer<Fix> todo) {
@@ -82,7 +65,7 @@ final class FindingsList extends Canvas {
         rows.forEach(FindingRow::dispose);
         rows.clear();
         for (Finding finding : now) {
-            FindingRow row = new FindingRow(finding, look);
+            FindingRow row = new FindingRow(finding, look());
             row.open(open.contains(finding.rule()));
             rows.add(row);
         }
@@ -113,79 +96,89 @@ final class FindingsList extends Canvas {
         return true;
     }
 
-    private void layOut() {
-        int width = getClientArea().width - LEFT;
-        int y = headHeight();
-        for (FindingRow row : rows) {
-            y = row.place(y, width);
-        }
-        int height = Math.max(1, getClientArea().height);
-        var bar = getVerticalBar();
-        bar.setVisible(y > height);
-        bar.setValues(Math.min(scrolled, Math.max(0, y - height)), 0, Math.max(1, y), Math.min(height, Math.max(1, y)), 20, height);
-        scrolled = y > height ? bar.getSelection() : 0;
+    @Override
+    protected void layOut() {
+        place(getClientArea().width);
+        bar();
         redraw();
     }
 
+    private int place(int width) {
+        int y = headHeight();
+        for (FindingRow row : rows) {
+            y = row.place(y, width - LEFT);
+        }
+        return y;
+    }
+
+    @Override
+    protected int whole() {
+        return rows.isEmpty() ? headHeight() : rows.get(rows.size() - 1).bottom();
+    }
+
+    @Override
+    protected int step() {
+        return STEP;
+    }
+
     private int headHeight() {
-        return (int) (look.measure().ascent(Size.HEADING) + look.measure().descent(Size.HEADING)) + 18;
+        return (int) (look().measure().ascent(Size.HEADING) + look().measure().descent(Size.HEADING)) + 18;
     }
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int height = headHeight();
-        for (FindingRow row : rows) {
-            height = row.place(height, (wHint == SWT.DEFAULT ? 600 : wHint) - LEFT);
-        }
+        int width = wHint == SWT.DEFAULT ? 600 : wHint;
+        int height = place(width);
         layOut();
-        return new Point(wHint == SWT.DEFAULT ? 600 : wHint, height + 4);
+        return new Point(width, height + 4);
     }
 
-    private void paint(Event e) {
-        GC gc = e.gc;
+    @Override
+    protected void paint(GC gc) {
         Rectangle area = getClientArea();
-        gc.setForeground(look.colour(Role.RULE));
+        gc.setForeground(look().colour(Role.RULE));
         gc.drawLine(LEFT, 0, area.width, 0);
         gc.setTextAntialias(SWT.ON);
-        gc.setFont(look.font(Size.BODY, SWT.BOLD));
-        gc.setForeground(look.colour(Role.INK));
-        gc.drawString("Findings", LEFT, 9 - scrolled, true);
+        gc.setFont(look().font(Size.BODY, SWT.BOLD));
+        gc.setForeground(look().colour(Role.INK));
+        gc.drawString("Findings", LEFT, 9 - scrolled(), true);
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).paint(gc, LEFT, scrolled, i == selected && isFocusControl());
+            rows.get(i).paint(gc, LEFT, scrolled(), i == selected && isFocusControl());
         }
     }
 
     private int rowAt(int y) {
         for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).holds(y + scrolled)) {
+            if (rows.get(i).holds(y + scrolled())) {
                 return i;
             }
         }
         return -1;
     }
 
-    private void down(Event e) {
-        setFocus();
+    @Override
+    protected void down(Event e) {
         int at = rowAt(e.y);
         if (at < 0) {
             return;
         }
         choose(at);
         FindingRow row = rows.get(at);
-        if (row.whyAt(e.x, e.y + scrolled)) {
+        if (row.whyAt(e.x, e.y + scrolled())) {
             openOrClose();
-        } else if (row.fixAt(e.x, e.y + scrolled)) {
+        } else if (row.fixAt(e.x, e.y + scrolled())) {
             applySelected();
         }
     }
 
     private void move(Event e) {
         int at = rowAt(e.y);
-        boolean link = at >= 0 && (rows.get(at).whyAt(e.x, e.y + scrolled) || rows.get(at).fixAt(e.x, e.y + scrolled));
+        boolean link = at >= 0 && (rows.get(at).whyAt(e.x, e.y + scrolled()) || rows.get(at).fixAt(e.x, e.y + scrolled()));
         setCursor(link ? getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
     }
 
-    private void key(Event e) {
+    @Override
+    protected void key(Event e) {
         switch (e.keyCode) {
             case SWT.ARROW_DOWN -> choose(Math.min(rows.size() - 1, selected + 1));
             case SWT.ARROW_UP -> choose(Math.max(0, selected - 1));
@@ -203,17 +196,9 @@ final class FindingsList extends Canvas {
         selected = at < rows.size() ? at : -1;
         if (selected >= 0) {
             select.accept(findings.get(selected));
-            scrollTo(rows.get(selected));
+            reveal(rows.get(selected).top(), rows.get(selected).bottom());
         }
         redraw();
-    }
-
-    private void scrollTo(FindingRow row) {
-        int height = getClientArea().height;
-        if (getVerticalBar().getVisible() && (row.top() < scrolled || row.bottom() > scrolled + height)) {
-            getVerticalBar().setSelection(row.top() < scrolled ? row.top() : row.bottom() - height);
-            scrolled = getVerticalBar().getSelection();
-        }
     }
 
     private void openOrClose() {

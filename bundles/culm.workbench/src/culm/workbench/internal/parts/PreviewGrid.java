@@ -8,10 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
@@ -21,40 +18,25 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.RowsList;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** Each design with its verdict now and then; a click or Space takes it or leaves it out. */
-final class PreviewGrid extends Canvas {
+final class PreviewGrid extends RowsList {
     private static final double NAME = 0.28;
     private static final int BOX = 24;
-    private final Look look;
     private final List<Preview> rows = new ArrayList<>();
     private final Set<Path> taken = new HashSet<>();
     private Runnable changed = () -> { };
     private int selected;
-    private int scrolled;
 
     PreviewGrid(Composite parent, Look look) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
-        this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
-        look.onChange(this, this::redraw);
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> bar());
-        addListener(SWT.MouseDown, this::down);
-        addListener(SWT.KeyDown, this::key);
-        addListener(SWT.FocusIn, e -> redraw());
-        addListener(SWT.FocusOut, e -> redraw());
-        getVerticalBar().addListener(SWT.Selection, e -> {
-            scrolled = getVerticalBar().getSelection();
-            redraw();
-        });
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = selected < rows.size() ? spoken(rows.get(selected)) : "no design";
-            }
-        });
+        super(parent, look);
+    }
+
+    @Override
+    protected String spoken() {
+        return selected < rows.size() ? spoken(rows.get(selected)) : "no design";
     }
 
     private String spoken(Preview p) {
@@ -110,27 +92,29 @@ final class PreviewGrid extends Canvas {
     }
 
     private int line() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY));
+        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY));
     }
 
     private int row() {
         return 2 * line() + 12;
     }
 
-    private void bar() {
-        int whole = rows.size() * row();
-        int height = Math.max(1, getClientArea().height);
-        getVerticalBar().setVisible(whole > height);
-        getVerticalBar().setValues(Math.min(scrolled, Math.max(0, whole - height)), 0, Math.max(1, whole), Math.min(height, Math.max(1, whole)), row(), height);
-        scrolled = whole > height ? getVerticalBar().getSelection() : 0;
+    @Override
+    protected int whole() {
+        return rows.size() * row();
     }
 
-    private void paint(Event e) {
-        GC gc = e.gc;
+    @Override
+    protected int step() {
+        return row();
+    }
+
+    @Override
+    protected void paint(GC gc) {
         gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
         for (int i = 0; i < rows.size(); i++) {
-            int y = i * row() - scrolled;
+            int y = i * row() - scrolled();
             if (y > -row() && y < getClientArea().height) {
                 paint(gc, rows.get(i), i, y);
             }
@@ -140,11 +124,11 @@ final class PreviewGrid extends Canvas {
     private void paint(GC gc, Preview p, int index, int y) {
         int width = getClientArea().width;
         if (index == selected && isFocusControl()) {
-            gc.setForeground(look.colour(Role.THREAD));
+            gc.setForeground(look().colour(Role.THREAD));
             gc.drawRoundRectangle(0, y, width - 1, row() - 4, 6, 6);
         }
         boolean in = taken.contains(p.design());
-        gc.setForeground(look.colour(in ? Role.THREAD : Role.QUIET));
+        gc.setForeground(look().colour(in ? Role.THREAD : Role.QUIET));
         gc.setLineWidth(1);
         gc.drawRoundRectangle(6, y + 8, 11, 11, 3, 3);
         if (in) {
@@ -153,20 +137,20 @@ final class PreviewGrid extends Canvas {
             gc.setLineWidth(1);
         }
         int left = (int) (width * NAME);
-        gc.setFont(look.font(Size.BODY, SWT.BOLD));
-        gc.setForeground(look.colour(in ? Role.INK : Role.QUIET));
-        gc.drawString(Clip.to(p.name(), look.measure(), Size.BODY, left - BOX - 20), BOX + 4, y + 5, true);
+        gc.setFont(look().font(Size.BODY, SWT.BOLD));
+        gc.setForeground(look().colour(in ? Role.INK : Role.QUIET));
+        gc.drawString(Clip.to(p.name(), look().measure(), Size.BODY, left - BOX - 20), BOX + 4, y + 5, true);
         verdict(gc, "now", p.before(), p.reason(), left, y + 5);
         verdict(gc, "then", p.after(), p.reason(), left, y + 5 + line());
     }
 
     private void verdict(GC gc, String word, Optional<Verdict> verdict, String reason, int left, int y) {
-        gc.setFont(look.font(Size.BODY, SWT.NORMAL));
-        gc.setForeground(look.colour(Role.QUIET));
+        gc.setFont(look().font(Size.BODY, SWT.NORMAL));
+        gc.setForeground(look().colour(Role.QUIET));
         gc.drawString(word, left, y, true);
-        verdict.ifPresent(v -> SignPainter.paint(gc, look, v.sign(), left + 48, y + line() / 2));
-        gc.setForeground(look.colour(verdict.isEmpty() || verdict.get().sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : Role.INK));
-        gc.drawString(Clip.to(sentence(verdict, reason), look.measure(), Size.BODY, getClientArea().width - left - 70), left + 62, y, true);
+        verdict.ifPresent(v -> SignPainter.paint(gc, look(), v.sign(), left + 48, y + line() / 2));
+        gc.setForeground(look().colour(verdict.isEmpty() || verdict.get().sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : Role.INK));
+        gc.drawString(Clip.to(sentence(verdict, reason), look().measure(), Size.BODY, getClientArea().width - left - 70), left + 62, y, true);
     }
 
     private void toggle(int index) {
@@ -180,16 +164,17 @@ final class PreviewGrid extends Canvas {
         }
     }
 
-    private void down(Event e) {
-        setFocus();
-        int index = (e.y + scrolled) / row();
+    @Override
+    protected void down(Event e) {
+        int index = (e.y + scrolled()) / row();
         if (index < rows.size()) {
             selected = index;
             toggle(index);
         }
     }
 
-    private void key(Event e) {
+    @Override
+    protected void key(Event e) {
         switch (e.keyCode) {
             case SWT.ARROW_DOWN -> select(Math.min(rows.size() - 1, selected + 1));
             case SWT.ARROW_UP -> select(Math.max(0, selected - 1));
@@ -200,12 +185,7 @@ final class PreviewGrid extends Canvas {
 
     private void select(int index) {
         selected = Math.max(0, index);
-        int y = selected * row();
-        int height = getClientArea().height;
-        if (y < scrolled || y + row() > scrolled + height) {
-            getVerticalBar().setSelection(y < scrolled ? y : y + row() - height);
-            scrolled = getVerticalBar().getSelection();
-        }
+        reveal(selected * row(), (selected + 1) * row());
         redraw();
     }
 

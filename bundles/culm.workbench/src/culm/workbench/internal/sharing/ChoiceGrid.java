@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
@@ -21,10 +18,11 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.RowsList;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** Values in rows, before, yours and theirs in columns; the one that is kept has a filled ring. By mouse, or with the arrow keys. */
-public final class ChoiceGrid extends Canvas {
+public final class ChoiceGrid extends RowsList {
     private static final double WORDS = 0.34;
     private static final int SIGN = 20;
     private static final int RING = 18;
@@ -35,18 +33,13 @@ public final class ChoiceGrid extends Canvas {
     private record Line(String file, Difference difference) {
     }
 
-    private final Look look;
     private final List<Line> lines = new ArrayList<>();
     private final Map<Line, Choice> choices = new HashMap<>();
     private Runnable changed = () -> { };
     private int selected;
-    private int scrolled;
 
     ChoiceGrid(Composite parent, Look look, List<Compared> files) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
-        this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
-        look.onChange(this, this::redraw);
+        super(parent, look);
         for (Compared file : files) {
             lines.add(new Line(file.file(), null));
             for (Difference row : file.rows()) {
@@ -58,23 +51,12 @@ public final class ChoiceGrid extends Canvas {
             }
         }
         selected = next(-1, 1);
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> bar());
-        addListener(SWT.MouseDown, this::down);
-        addListener(SWT.KeyDown, this::key);
         addListener(SWT.Traverse, e -> e.doit = e.detail != SWT.TRAVERSE_ARROW_NEXT && e.detail != SWT.TRAVERSE_ARROW_PREVIOUS);
-        addListener(SWT.FocusIn, e -> redraw());
-        addListener(SWT.FocusOut, e -> redraw());
-        getVerticalBar().addListener(SWT.Selection, e -> {
-            scrolled = getVerticalBar().getSelection();
-            redraw();
-        });
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = selected < 0 ? "nothing differs" : spoken(lines.get(selected));
-            }
-        });
+    }
+
+    @Override
+    protected String spoken() {
+        return selected < 0 ? "nothing differs" : spoken(lines.get(selected));
     }
 
     private String spoken(Line line) {
@@ -141,15 +123,17 @@ public final class ChoiceGrid extends Canvas {
     }
 
     private int lineHeight() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 10;
+        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY)) + 10;
     }
 
-    private void bar() {
-        int whole = (lines.size() + 1) * lineHeight();
-        int height = Math.max(1, getClientArea().height);
-        getVerticalBar().setVisible(whole > height);
-        getVerticalBar().setValues(Math.min(scrolled, Math.max(0, whole - height)), 0, Math.max(1, whole), Math.min(height, Math.max(1, whole)), lineHeight(), height);
-        scrolled = whole > height ? getVerticalBar().getSelection() : 0;
+    @Override
+    protected int whole() {
+        return (lines.size() + 1) * lineHeight();
+    }
+
+    @Override
+    protected int step() {
+        return lineHeight();
     }
 
     private int columnLeft(int column) {
@@ -157,25 +141,25 @@ public final class ChoiceGrid extends Canvas {
         return words + column * (getClientArea().width - words) / ORDER.size();
     }
 
-    private void paint(Event e) {
-        GC gc = e.gc;
+    @Override
+    protected void paint(GC gc) {
         gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
         int height = lineHeight();
         for (int i = 0; i < lines.size(); i++) {
-            int y = (i + 1) * height - scrolled;
+            int y = (i + 1) * height - scrolled();
             if (y > -height && y < getClientArea().height) {
                 row(gc, i, y);
             }
         }
-        gc.setBackground(look.colour(Role.PAPER));
+        gc.setBackground(look().colour(Role.PAPER));
         gc.fillRectangle(0, 0, getClientArea().width, height);
-        gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
-        gc.setForeground(look.colour(Role.QUIET));
+        gc.setFont(look().font(Size.SMALL, SWT.NORMAL));
+        gc.setForeground(look().colour(Role.QUIET));
         for (int c = 0; c < ORDER.size(); c++) {
             gc.drawString(HEADS.get(c), columnLeft(c) + RING, 4, true);
         }
-        gc.setForeground(look.colour(Role.RULE));
+        gc.setForeground(look().colour(Role.RULE));
         gc.drawLine(0, height - 2, getClientArea().width, height - 2);
     }
 
@@ -183,24 +167,24 @@ public final class ChoiceGrid extends Canvas {
         Line line = lines.get(index);
         int top = y + 4;
         if (line.difference() == null) {
-            gc.setFont(look.font(Size.BODY, SWT.BOLD));
-            gc.setForeground(look.colour(Role.INK));
+            gc.setFont(look().font(Size.BODY, SWT.BOLD));
+            gc.setForeground(look().colour(Role.INK));
             gc.drawString(line.file(), 2, top, true);
             return;
         }
         if (index == selected) {
-            gc.setBackground(look.colour(Role.PANEL));
+            gc.setBackground(look().colour(Role.PANEL));
             gc.fillRoundRectangle(0, y, getClientArea().width - 1, lineHeight() - 2, 6, 6);
-            gc.setForeground(look.colour(isFocusControl() ? Role.THREAD : Role.RULE));
+            gc.setForeground(look().colour(isFocusControl() ? Role.THREAD : Role.RULE));
             gc.drawRoundRectangle(0, y, getClientArea().width - 1, lineHeight() - 2, 6, 6);
         }
         Choice kept = choices.get(line);
         if (isConflict(line)) {
-            SignPainter.paint(gc, look, kept == null ? Severity.WARNING : Severity.FINE, 10, y + lineHeight() / 2 - 1);
+            SignPainter.paint(gc, look(), kept == null ? Severity.WARNING : Severity.FINE, 10, y + lineHeight() / 2 - 1);
         }
-        gc.setFont(look.font(Size.BODY, SWT.NORMAL));
-        gc.setForeground(look.colour(Role.INK));
-        gc.drawString(Clip.to(line.difference().label(), look.measure(), Size.BODY, columnLeft(0) - SIGN - 8), SIGN + 2, top, true);
+        gc.setFont(look().font(Size.BODY, SWT.NORMAL));
+        gc.setForeground(look().colour(Role.INK));
+        gc.drawString(Clip.to(line.difference().label(), look().measure(), Size.BODY, columnLeft(0) - SIGN - 8), SIGN + 2, top, true);
         for (int c = 0; c < ORDER.size(); c++) {
             cell(gc, c, value(line.difference(), ORDER.get(c)), kept == ORDER.get(c), y);
         }
@@ -209,16 +193,16 @@ public final class ChoiceGrid extends Canvas {
     private void cell(GC gc, int column, String text, boolean kept, int y) {
         int left = columnLeft(column);
         int middle = y + lineHeight() / 2 - 1;
-        gc.setForeground(look.colour(kept ? Role.THREAD : Role.QUIET));
+        gc.setForeground(look().colour(kept ? Role.THREAD : Role.QUIET));
         gc.setLineWidth(1);
         gc.drawOval(left, middle - 5, 10, 10);
         if (kept) {
-            gc.setBackground(look.colour(Role.THREAD));
+            gc.setBackground(look().colour(Role.THREAD));
             gc.fillOval(left + 2, middle - 3, 7, 7);
         }
-        gc.setFont(look.font(Size.BODY, kept ? SWT.BOLD : SWT.NORMAL));
-        gc.setForeground(look.colour(kept ? Role.INK : Role.QUIET));
-        gc.drawString(Clip.to(said(text), look.measure(), Size.BODY, columnLeft(column + 1) - left - RING - 14), left + RING, y + 4, true);
+        gc.setFont(look().font(Size.BODY, kept ? SWT.BOLD : SWT.NORMAL));
+        gc.setForeground(look().colour(kept ? Role.INK : Role.QUIET));
+        gc.drawString(Clip.to(said(text), look().measure(), Size.BODY, columnLeft(column + 1) - left - RING - 14), left + RING, y + 4, true);
     }
 
     private static String value(Difference d, Choice choice) {
@@ -242,9 +226,9 @@ public final class ChoiceGrid extends Canvas {
         return from;
     }
 
-    private void down(Event e) {
-        setFocus();
-        int index = (e.y + scrolled) / lineHeight() - 1;
+    @Override
+    protected void down(Event e) {
+        int index = (e.y + scrolled()) / lineHeight() - 1;
         if (index < 0 || index >= lines.size() || lines.get(index).difference() == null || e.y < lineHeight()) {
             return;
         }
@@ -257,17 +241,18 @@ public final class ChoiceGrid extends Canvas {
         done();
     }
 
-    private void key(Event e) {
+    @Override
+    protected void key(Event e) {
         switch (e.keyCode) {
             case SWT.ARROW_DOWN -> select(next(selected, 1));
             case SWT.ARROW_UP -> select(next(selected, -1));
-            case SWT.ARROW_LEFT -> step(-1);
-            case SWT.ARROW_RIGHT -> step(1);
+            case SWT.ARROW_LEFT -> move(-1);
+            case SWT.ARROW_RIGHT -> move(1);
             default -> { }
         }
     }
 
-    private void step(int by) {
+    private void move(int by) {
         if (selected >= 0) {
             Line line = lines.get(selected);
             int now = choices.containsKey(line) ? ORDER.indexOf(choices.get(line)) : by > 0 ? 0 : ORDER.size();
@@ -278,12 +263,7 @@ public final class ChoiceGrid extends Canvas {
 
     private void select(int index) {
         selected = index;
-        int y = (index + 1) * lineHeight();
-        int height = getClientArea().height;
-        if (y - lineHeight() < scrolled || y + lineHeight() > scrolled + height) {
-            getVerticalBar().setSelection(y - lineHeight() < scrolled ? y - lineHeight() : y + lineHeight() - height);
-            scrolled = getVerticalBar().getSelection();
-        }
+        reveal(index * lineHeight(), (index + 2) * lineHeight());
         done();
     }
 }

@@ -1,0 +1,105 @@
+package culm.workbench.internal.widgets;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.ScrollBar;
+
+import culm.figures.Role;
+import culm.workbench.internal.look.Look;
+
+/** Rows that are painted one below the other: how they scroll, take the focus, follow the theme and are spoken. */
+public abstract class RowsList extends Canvas {
+    private final Look look;
+    private int scrolled;
+
+    /**
+     * Without rows.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     */
+    protected RowsList(Composite parent, Look look) {
+        super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
+        this.look = look;
+        look.dress(this, Role.PAPER, Role.INK);
+        look.onChange(this, this::redraw);
+        addListener(SWT.Paint, e -> paint(e.gc));
+        addListener(SWT.Resize, e -> layOut());
+        addListener(SWT.MouseDown, e -> {
+            setFocus();
+            down(e);
+        });
+        addListener(SWT.KeyDown, this::key);
+        addListener(SWT.FocusIn, e -> redraw());
+        addListener(SWT.FocusOut, e -> redraw());
+        ScrollBar bar = getVerticalBar();
+        bar.addListener(SWT.Selection, e -> {
+            scrolled = bar.getSelection();
+            redraw();
+        });
+        bar.setVisible(false);
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = spoken();
+            }
+        });
+    }
+
+    /** {@return what is said of it to those who do not see it} */
+    protected abstract String spoken();
+
+    /** Paints what can be seen, {@link #scrolled} pixels further up. */
+    protected abstract void paint(GC gc);
+
+    /** {@return how high everything is, in pixels} */
+    protected abstract int whole();
+
+    /** {@return how far one step scrolls, in pixels} */
+    protected abstract int step();
+
+    /** The mouse is pressed; it has the focus by then. */
+    protected abstract void down(Event e);
+
+    /** A key is pressed. */
+    protected abstract void key(Event e);
+
+    /** {@return colours and fonts} */
+    protected final Look look() {
+        return look;
+    }
+
+    /** {@return how many pixels are scrolled out above} */
+    protected final int scrolled() {
+        return scrolled;
+    }
+
+    /** There is more or less room for the rows. */
+    protected void layOut() {
+        bar();
+    }
+
+    /** Fits the scroll bar to the rows there are now. */
+    protected final void bar() {
+        int whole = whole();
+        int height = Math.max(1, getClientArea().height);
+        ScrollBar bar = getVerticalBar();
+        bar.setVisible(whole > height);
+        bar.setValues(Math.min(scrolled, Math.max(0, whole - height)), 0, Math.max(1, whole), Math.min(height, Math.max(1, whole)), step(), height);
+        scrolled = whole > height ? bar.getSelection() : 0;
+    }
+
+    /** Scrolls until it can be seen from top to bottom, counted from the first row. */
+    protected final void reveal(int top, int bottom) {
+        int height = getClientArea().height;
+        if (getVerticalBar().getVisible() && (top < scrolled || bottom > scrolled + height)) {
+            getVerticalBar().setSelection(top < scrolled ? top : bottom - height);
+            scrolled = getVerticalBar().getSelection();
+        }
+    }
+}
