@@ -4,14 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.Inputs;
+import culm.geometry.shape.EdgeKind;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -128,6 +133,41 @@ class FormTest extends StudioTest {
         ui(() -> field(editor, Inputs.TIE_LENGTH).setFocus());
         command("culm.design.measured");
         assertFalse(ui(() -> session(editor).blank().orElseThrow().blank().tolerance(Inputs.TIE_LENGTH).measured()));
+    }
+
+    private Combo choice(String item) {
+        return find(window().getShell(), Combo.class).stream().filter(c -> List.of(c.getItems()).contains(item)).findFirst().orElseThrow();
+    }
+
+    private void choose(DesignEditor editor, String item) throws Exception {
+        ui(() -> {
+            Combo combo = choice(item);
+            combo.select(combo.indexOf(item));
+            combo.notifyListeners(SWT.Selection, new Event());
+        });
+        shown(editor);
+    }
+
+    @Test
+    void whatIsChosenFollowsUndo() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> editor.form().open("Cane", true));
+        settle();
+        String before = ui(() -> choice("along the radius").getText());
+        choose(editor, "along the radius");
+        assertEquals(EdgeKind.RADIAL, ui(() -> session(editor).blank().orElseThrow().blank().cut().edges()));
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertEquals(before, ui(() -> choice("along the radius").getText()), "the edges as they are again");
+        command("org.eclipse.ui.edit.redo");
+        shown(editor);
+        assertEquals("along the radius", ui(() -> choice("along the radius").getText()));
+        choose(editor, "around the bark");
+        choose(editor, "straight across");
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertEquals("around the bark", ui(() -> choice("around the bark").getText()));
+        assertEquals("along the radius", ui(() -> choice("along the radius").getText()), "what was not taken back stays");
     }
 
     @Test

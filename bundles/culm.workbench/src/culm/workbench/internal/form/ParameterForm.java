@@ -9,11 +9,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
 import culm.blank.Tolerance;
@@ -35,16 +33,13 @@ public final class ParameterForm extends Composite implements FormContext {
     private static final int PART_ROOM = 116;
     private final Workshop workshop;
     private final DesignSession session;
-    private final ScrolledComposite scroll;
+    private final FormRows rows;
     private final Details details;
     private final Set<String> opened = new HashSet<>();
-    private final Set<String> openTables = new HashSet<>();
-    private final List<NumberRow> rows = new ArrayList<>();
-    private final List<RowsTable> tables = new ArrayList<>();
+    private final List<PartChoices> choices = new ArrayList<>();
     private final List<PartLink> partLinks = new ArrayList<>();
     private final Consumer<FileProblemException> refused;
     private FormPlan plan = new FormPlan(List.of());
-    private Composite page;
 
     /**
      * The form of a design.
@@ -59,20 +54,9 @@ public final class ParameterForm extends Composite implements FormContext {
         this.refused = refused;
         this.workshop = workshop;
         this.session = session;
-        GridLayout layout = new GridLayout();
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.verticalSpacing = 0;
-        setLayout(layout);
-        look().dress(this, Role.PAPER, Role.INK);
-        scroll = new ScrolledComposite(this, SWT.V_SCROLL);
-        scroll.setExpandHorizontal(true);
-        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        scroll.getVerticalBar().setIncrement(24);
-        look().dress(scroll, Role.PAPER, Role.INK);
+        rows = new FormRows(this, this);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        scroll.addListener(SWT.Resize, e -> fit());
         Runnable unitsEnd = workshop.units().onChange(this::show);
         addListener(SWT.Dispose, e -> unitsEnd.run());
         rebuild();
@@ -81,51 +65,32 @@ public final class ParameterForm extends Composite implements FormContext {
     /** Shows the design as it is now. */
     public void show() {
         rebuild();
-        rows.forEach(NumberRow::show);
-        tables.forEach(RowsTable::show);
+        rows.show();
+        choices.forEach(PartChoices::show);
         partLinks.forEach(PartLink::show);
         details.show();
     }
 
     private void rebuild() {
         FormPlan now = session.blank().map(b -> FormPlan.of(b.blank())).orElse(plan.sections().isEmpty() ? FormPlan.PARTS : plan);
-        if (now.equals(plan) && page != null) {
-            return;
+        if (!now.equals(plan)) {
+            plan = now;
+            build();
         }
-        plan = now;
-        build();
     }
 
     private void build() {
-        Optional<String> focused = rows.stream().filter(r -> r.field().control().isFocusControl()).map(r -> r.item().path()).findFirst();
-        Composite old = page;
-        rows.clear();
-        tables.clear();
+        Optional<String> focused = rows.focused().map(r -> r.item().path());
+        choices.clear();
         partLinks.clear();
-        page = new Composite(scroll, SWT.NONE);
-        GridLayout layout = new GridLayout(2, false);
-        layout.marginWidth = 0;
-        layout.marginLeft = 2;
-        layout.marginRight = 10;
-        layout.marginHeight = 4;
-        layout.verticalSpacing = 3;
-        layout.horizontalSpacing = 6;
-        page.setLayout(layout);
-        look().dress(page, Role.PAPER, Role.INK);
-        plan.sections().forEach(this::section);
-        scroll.setContent(page);
-        if (old != null) {
-            // Not now: one of its fields may be what caused this.
-            old.setVisible(false);
-            getDisplay().asyncExec(old::dispose);
-        }
-        rows.forEach(NumberRow::show);
-        tables.forEach(RowsTable::show);
-        fit();
+        rows.build(page -> {
+            plan.sections().forEach(section -> section(page, section));
+            rows.show();
+        });
         focused.ifPresent(this::focus);
     }
 
-    private void section(FormPlan.Section section) {
+    private void section(Composite page, FormPlan.Section section) {
         boolean open = opened.contains(section.title());
         Composite head = new Composite(page, SWT.NONE);
         GridLayout across = new GridLayout(2 + section.parts().size(), false);
@@ -136,7 +101,7 @@ public final class ParameterForm extends Composite implements FormContext {
         look().dress(head, Role.PAPER, Role.INK);
         GridData whole = new GridData(SWT.FILL, SWT.END, true, false, 2, 1);
         whole.horizontalIndent = 16;
-        whole.verticalIndent = rows.isEmpty() ? 0 : 6;
+        whole.verticalIndent = rows.first().isEmpty() ? 0 : 6;
         head.setLayoutData(whole);
         Label title = new Label(head, SWT.NONE);
         title.setText(section.title());
@@ -149,19 +114,10 @@ public final class ParameterForm extends Composite implements FormContext {
             more.onClick(() -> open(section.title(), !open));
             more.setData("culm.more", section.title());
         }
-        section.first().forEach(this::item);
+        section.first().forEach(rows::add);
         if (open) {
-            section.more().forEach(this::item);
-            section.parts().forEach(part -> new PartChoices(page, part, this, workshop, session));
-        }
-    }
-
-    private void item(FormPlan.Item item) {
-        if (item instanceof FormPlan.Number number) {
-            rows.add(new NumberRow(page, number, this));
-        } else if (item instanceof FormPlan.Measured measured) {
-            RowsTable table = new RowsTable(page, measured, this, openTables);
-            tables.add(table);
+            section.more().forEach(rows::add);
+            section.parts().forEach(part -> choices.add(new PartChoices(page, part, this, workshop, session)));
         }
     }
 
@@ -188,26 +144,22 @@ public final class ParameterForm extends Composite implements FormContext {
                 open(section.title(), true);
             }
         }
-        rows.stream().filter(r -> r.item().path().equals(path)).findFirst().ifPresent(r -> r.field().setFocus());
+        rows.number(path).ifPresent(r -> r.field().setFocus());
     }
 
     /** Puts the focus into the first field. */
     public void focusFirst() {
-        rows.stream().findFirst().ifPresent(r -> r.field().setFocus());
+        rows.first().ifPresent(r -> r.field().setFocus());
     }
 
     /** Says of the number that has the focus that it was measured, or assumed when it was measured. */
     public void toggleMeasured() {
-        rows.stream().filter(r -> r.field().control().isFocusControl()).findFirst()
-                .ifPresent(r -> details.measured(!r.tolerance().measured()));
+        rows.focused().ifPresent(r -> details.measured(!r.tolerance().measured()));
     }
 
     @Override
     public void fit() {
-        if (page != null && !page.isDisposed()) {
-            int width = scroll.getClientArea().width;
-            page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
-        }
+        rows.fit();
     }
 
     @Override
@@ -258,17 +210,7 @@ public final class ParameterForm extends Composite implements FormContext {
     @Override
     public void focused(NumberRow row) {
         details.about(row);
-        reveal(row.field());
-    }
-
-    private void reveal(Control control) {
-        int top = control.getLocation().y;
-        int bottom = top + control.getSize().y;
-        int origin = scroll.getOrigin().y;
-        int height = scroll.getClientArea().height;
-        if (top < origin || bottom > origin + height) {
-            scroll.setOrigin(0, top < origin ? top - 30 : bottom - height + 6);
-        }
+        rows.reveal(row.field());
     }
 
     @Override

@@ -1,16 +1,12 @@
 package culm.workbench.internal.parts;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
@@ -26,9 +22,9 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.form.Details;
 import culm.workbench.internal.form.FormContext;
 import culm.workbench.internal.form.FormPlan;
+import culm.workbench.internal.form.FormRows;
 import culm.workbench.internal.form.NumberRow;
 import culm.workbench.internal.form.PartRows;
-import culm.workbench.internal.form.RowsTable;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.sharing.FileSession.Change;
@@ -36,32 +32,18 @@ import culm.workbench.internal.sharing.FileSession.Change;
 /** The numbers of one part, edited as in the form of a design. */
 final class PartForm extends Composite implements FormContext {
     private final PartsSession session;
-    private final ScrolledComposite scroll;
+    private final FormRows rows;
     private final Details details;
-    private final Set<String> openTables = new HashSet<>();
-    private final List<NumberRow> rows = new ArrayList<>();
-    private final List<RowsTable> tables = new ArrayList<>();
-    private final List<Runnable> choices = new ArrayList<>();
     private final Label trouble;
     private List<Finding> wrong = List.of();
     private Part part;
     private PartPlan plan;
-    private Composite page;
+    private Optional<PartCombos> choices = Optional.empty();
 
     PartForm(Composite parent, PartsSession session) {
         super(parent, SWT.NONE);
         this.session = session;
-        GridLayout layout = new GridLayout();
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.verticalSpacing = 0;
-        setLayout(layout);
-        look().dress(this, Role.PAPER, Role.INK);
-        scroll = new ScrolledComposite(this, SWT.V_SCROLL);
-        scroll.setExpandHorizontal(true);
-        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        scroll.getVerticalBar().setIncrement(24);
-        look().dress(scroll, Role.PAPER, Role.INK);
+        rows = new FormRows(this, this);
         trouble = new Label(this, SWT.WRAP);
         trouble.setFont(look().font(Size.SMALL, SWT.NORMAL));
         look().dress(trouble, Role.PAPER, Role.DOES_NOT);
@@ -72,7 +54,6 @@ final class PartForm extends Composite implements FormContext {
         trouble.setLayoutData(line);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        scroll.addListener(SWT.Resize, e -> fit());
         Runnable end = session.workshop().units().onChange(this::showNumbers);
         addListener(SWT.Dispose, e -> end.run());
     }
@@ -97,52 +78,31 @@ final class PartForm extends Composite implements FormContext {
             trouble.setVisible(!sentence.isEmpty());
             layout();
         }
-        rows.forEach(NumberRow::show);
-        tables.forEach(RowsTable::show);
-        choices.forEach(Runnable::run);
+        rows.show();
+        choices.ifPresent(PartCombos::show);
         details.show();
     }
 
     private void build() {
-        Composite old = page;
-        rows.clear();
-        tables.clear();
-        choices.clear();
-        page = new Composite(scroll, SWT.NONE);
-        GridLayout layout = new GridLayout(2, false);
-        layout.marginWidth = 0;
-        layout.marginLeft = 2;
-        layout.marginRight = 10;
-        layout.marginHeight = 4;
-        layout.verticalSpacing = 3;
-        layout.horizontalSpacing = 6;
-        page.setLayout(layout);
-        look().dress(page, Role.PAPER, Role.INK);
-        if (plan != null) {
-            plan.items().forEach(this::item);
-            choices.addAll(new PartCombos(page, part, this, session.workshop()).shown());
-        }
-        scroll.setContent(page);
-        if (old != null) {
-            // Not now: one of its fields may be what caused this.
-            old.setVisible(false);
-            getDisplay().asyncExec(old::dispose);
-        }
-        fit();
+        choices = Optional.empty();
+        rows.build(page -> {
+            if (plan != null) {
+                plan.items().forEach(this::add);
+                choices = Optional.of(new PartCombos(page, part, this, session.workshop()));
+            }
+        });
     }
 
-    private void item(FormPlan.Item item) {
-        if (item instanceof FormPlan.Number number) {
-            rows.add(new NumberRow(page, number, this));
-        } else if (item instanceof FormPlan.Measured measured) {
-            openTables.add(measured.path());
-            tables.add(new RowsTable(page, measured, this, openTables));
+    private void add(FormPlan.Item item) {
+        if (item instanceof FormPlan.Measured measured) {
+            rows.open(measured.path());
         }
+        rows.add(item);
     }
 
     @Override
     public boolean setFocus() {
-        return rows.isEmpty() ? super.setFocus() : rows.get(0).field().setFocus();
+        return rows.first().map(r -> r.field().setFocus()).orElseGet(super::setFocus);
     }
 
     @Override
@@ -163,7 +123,7 @@ final class PartForm extends Composite implements FormContext {
 
     @Override
     public Tolerance tolerance(String path) {
-        double usual = rows.stream().filter(r -> r.item().path().equals(path)).findFirst().map(r -> r.item().parameter().tolerance()).orElse(0.0);
+        double usual = rows.number(path).map(r -> r.item().parameter().tolerance()).orElse(0.0);
         return part == null ? new Tolerance(usual, false) : session.edits(part).quantity(path)
                 .map(q -> new Tolerance(q.isSetTolerance() ? q.getTolerance() : usual, q.getHow() == How.MEASURED)).orElse(new Tolerance(usual, false));
     }
@@ -195,10 +155,7 @@ final class PartForm extends Composite implements FormContext {
 
     @Override
     public void fit() {
-        if (page != null && !page.isDisposed()) {
-            int width = scroll.getClientArea().width;
-            page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
-        }
+        rows.fit();
     }
 
     @Override

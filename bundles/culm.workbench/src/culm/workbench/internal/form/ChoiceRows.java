@@ -1,0 +1,126 @@
+package culm.workbench.internal.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+import culm.figures.Role;
+import culm.figures.Size;
+import culm.geometry.profile.ProfileType;
+import culm.model.Edges;
+import culm.model.Moisture;
+import culm.model.WidthsAlong;
+import culm.workbench.internal.sharing.Attempt;
+import culm.workbench.internal.sharing.FileSession.Change;
+
+/** What is chosen of parts, not measured: each a line of words and a list, which shows what is chosen now. */
+public final class ChoiceRows {
+    private final Composite parent;
+    private final FormContext context;
+    private final List<Runnable> shown = new ArrayList<>();
+
+    /**
+     * No choices yet.
+     *
+     * @param parent where they go, a grid of two columns
+     * @param context the form
+     */
+    public ChoiceRows(Composite parent, FormContext context) {
+        this.parent = parent;
+        this.context = context;
+    }
+
+    /** Shows what is chosen now. */
+    public void show() {
+        shown.forEach(Runnable::run);
+    }
+
+    /**
+     * The kind of a part.
+     *
+     * @param part the part's word
+     * @param types the kinds there are
+     * @param now the id of the kind it has; null for none
+     */
+    public void kind(String part, List<? extends ProfileType> types, Supplier<String> now) {
+        String words = "kind of " + part;
+        List<String> ids = types.stream().map(ProfileType::id).toList();
+        row(words, types.stream().map(ProfileType::name).toList(), types.stream().map(ProfileType::help).toList(), () -> at(ids, now.get()),
+                chosen -> edits -> edits.setProfile(part, types.get(chosen)), words + ":");
+    }
+
+    /** How the edges of a shape stand. @param now null for none */
+    public void edges(Supplier<Edges> now) {
+        choice("edges", "shape", "edges", List.of("square to the chord", "along the radius", "two widths"), List.of(Edges.SQUARE, Edges.RADIAL, Edges.TWO_WIDTHS), now);
+    }
+
+    /** Along what the widths of a shape were measured. @param now null for none */
+    public void widthsAlong(Supplier<WidthsAlong> now) {
+        choice("widths measured", "shape", "widthsAlong", List.of("straight across", "around the bark"), List.of(WidthsAlong.CHORD, WidthsAlong.ARC), now);
+    }
+
+    /** Whether a part was measured on dry or on wet cane. @param now null for none */
+    public void moisture(String words, String part, Supplier<Moisture> now) {
+        choice(words, part, "moisture", List.of("dry", "wet"), List.of(Moisture.DRY, Moisture.WET), now);
+    }
+
+    /**
+     * A choice of some values.
+     *
+     * @param words what is chosen
+     * @param element the element that holds it
+     * @param feature the feature that holds it
+     * @param names what the values are called
+     * @param values the values
+     * @param now the one it has; null for none
+     */
+    public <T> void choice(String words, String element, String feature, List<String> names, List<T> values, Supplier<T> now) {
+        row(words, names, List.of(), () -> at(values, now.get()), chosen -> edits -> edits.set(element, feature, values.get(chosen)), words);
+    }
+
+    private static <T> int at(List<T> values, T now) {
+        return now == null ? -1 : values.indexOf(now);
+    }
+
+    private void row(String words, List<String> names, List<String> helps, Supplier<Integer> now, Function<Integer, Change> change, String label) {
+        Label left = new Label(parent, SWT.NONE);
+        left.setText(words);
+        left.setFont(context.look().font(Size.BODY, SWT.NORMAL));
+        context.look().dress(left, Role.PAPER, Role.QUIET);
+        left.setLayoutData(indented());
+        Combo combo = new Combo(parent, SWT.READ_ONLY);
+        combo.setItems(names.toArray(String[]::new));
+        combo.setFont(context.look().font(Size.BODY, SWT.NORMAL));
+        combo.setData("culm.choice", words);
+        combo.setLayoutData(indented());
+        shown.add(() -> show(combo, now.get(), helps));
+        combo.addListener(SWT.Selection, e -> Attempt.at(() -> context.change(change.apply(combo.getSelectionIndex()), label + " " + combo.getText()), problem -> {
+            show();
+            combo.setToolTipText(problem.problem().message());
+        }));
+    }
+
+    private static void show(Combo combo, int now, List<String> helps) {
+        if (now < 0) {
+            combo.deselectAll();
+        } else if (combo.getSelectionIndex() != now) {
+            combo.select(now);
+        }
+        if (!helps.isEmpty()) {
+            combo.setToolTipText(now < 0 ? null : helps.get(now));
+        }
+    }
+
+    private static GridData indented() {
+        GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        wide.horizontalIndent = 20;
+        return wide;
+    }
+}

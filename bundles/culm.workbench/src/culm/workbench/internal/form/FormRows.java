@@ -1,0 +1,133 @@
+package culm.workbench.internal.form;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+
+import culm.figures.Role;
+
+/** The rows of a form, numbers and tables, one below the other; they scroll. */
+public final class FormRows {
+    private final FormContext context;
+    private final ScrolledComposite scroll;
+    private final Set<String> openTables = new HashSet<>();
+    private final List<NumberRow> numbers = new ArrayList<>();
+    private final List<RowsTable> tables = new ArrayList<>();
+    private Composite page;
+
+    /**
+     * No rows yet.
+     *
+     * @param form where they go; gets a layout of one column
+     * @param context the form
+     */
+    public FormRows(Composite form, FormContext context) {
+        this.context = context;
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        form.setLayout(layout);
+        context.look().dress(form, Role.PAPER, Role.INK);
+        scroll = new ScrolledComposite(form, SWT.V_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        scroll.getVerticalBar().setIncrement(24);
+        context.look().dress(scroll, Role.PAPER, Role.INK);
+        scroll.addListener(SWT.Resize, e -> fit());
+    }
+
+    /**
+     * Makes all rows anew.
+     *
+     * @param fill makes them on the page it is given, a grid of two columns
+     */
+    public void build(Consumer<Composite> fill) {
+        Composite old = page;
+        numbers.clear();
+        tables.clear();
+        page = new Composite(scroll, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginLeft = 2;
+        layout.marginRight = 10;
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 3;
+        layout.horizontalSpacing = 6;
+        page.setLayout(layout);
+        context.look().dress(page, Role.PAPER, Role.INK);
+        fill.accept(page);
+        scroll.setContent(page);
+        if (old != null) {
+            // Not now: one of its fields may be what caused this.
+            old.setVisible(false);
+            scroll.getDisplay().asyncExec(old::dispose);
+        }
+        fit();
+    }
+
+    /** Adds the row of an item. */
+    public void add(FormPlan.Item item) {
+        if (item instanceof FormPlan.Number number) {
+            numbers.add(new NumberRow(page, number, context));
+        } else if (item instanceof FormPlan.Measured measured) {
+            tables.add(new RowsTable(page, measured, context, openTables));
+        }
+    }
+
+    /** Lets a table that is still to be added be open from the start. @param path the table's */
+    public void open(String path) {
+        openTables.add(path);
+    }
+
+    /** Shows every number and table as it is now. */
+    public void show() {
+        numbers.forEach(NumberRow::show);
+        tables.forEach(RowsTable::show);
+    }
+
+    /** Gives the rows the room they need. */
+    public void fit() {
+        if (page != null && !page.isDisposed()) {
+            int width = scroll.getClientArea().width;
+            page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
+        }
+    }
+
+
+    /** {@return the first number, if any} */
+    public Optional<NumberRow> first() {
+        return numbers.stream().findFirst();
+    }
+
+    /** {@return the number of a path, if it is there} */
+    public Optional<NumberRow> number(String path) {
+        return numbers.stream().filter(r -> r.item().path().equals(path)).findFirst();
+    }
+
+    /** {@return the number whose field has the focus, if any} */
+    public Optional<NumberRow> focused() {
+        return numbers.stream().filter(r -> r.field().control().isFocusControl()).findFirst();
+    }
+
+    /** Scrolls until a row can be seen. */
+    public void reveal(Control control) {
+        int top = control.getLocation().y;
+        int bottom = top + control.getSize().y;
+        int origin = scroll.getOrigin().y;
+        int height = scroll.getClientArea().height;
+        if (top < origin || bottom > origin + height) {
+            scroll.setOrigin(0, top < origin ? top - 30 : bottom - height + 6);
+        }
+    }
+}
