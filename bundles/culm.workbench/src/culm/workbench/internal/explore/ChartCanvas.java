@@ -5,30 +5,23 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.figures.Drawing;
-import culm.figures.Role;
 import culm.figures.TextMeasure;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.font.ShippedFont;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.paint.Backing;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** A chart on the screen. It is copied, written and printed as other drawings of the editor are. */
-final class ChartCanvas extends Canvas implements Figure {
+final class ChartCanvas extends DrawnCanvas implements Figure {
     private static final double WIDE = 640;
     private static final double HIGH = 420;
-    private final Look look;
     private final String title;
-    private final Backing backing;
     private Optional<Content> content = Optional.empty();
     private Optional<Drawing> drawn = Optional.empty();
     private Optional<ChartDrawing> chart = Optional.empty();
@@ -50,14 +43,8 @@ final class ChartCanvas extends Canvas implements Figure {
     }
 
     ChartCanvas(Composite parent, Look look, String title) {
-        super(parent, SWT.DOUBLE_BUFFERED);
-        this.look = look;
+        super(parent, look, SWT.NONE);
         this.title = title;
-        look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintAll);
-        look.onChange(this, this::anew);
-        addListener(SWT.Paint, e -> backing.paint(e.gc));
-        addListener(SWT.Resize, e -> anew());
         addListener(SWT.MouseDown, e -> {
             setFocus();
             point(e.x, e.y);
@@ -65,12 +52,6 @@ final class ChartCanvas extends Canvas implements Figure {
         addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         addListener(SWT.KeyDown, e -> {
             // takes the focus by Tab, so that a drawing can be copied without a mouse
-        });
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = onScreen().map(Drawing::description).orElse(title);
-            }
         });
     }
 
@@ -85,11 +66,15 @@ final class ChartCanvas extends Canvas implements Figure {
         pick = todo;
     }
 
-    private void anew() {
+    @Override
+    protected void forget() {
         drawn = Optional.empty();
         chart = Optional.empty();
-        backing.forget();
-        redraw();
+    }
+
+    @Override
+    protected String spoken() {
+        return onScreen().map(Drawing::description).orElse(title);
     }
 
     private void point(int x, int y) {
@@ -107,8 +92,8 @@ final class ChartCanvas extends Canvas implements Figure {
     public Optional<Drawing> onScreen() {
         Rectangle area = getClientArea();
         if (drawn.isEmpty() && content.isPresent() && area.width > 0 && area.height > 0) {
-            chart = content.get().chart(area.width, area.height, look.measure());
-            drawn = Optional.of(chart.map(ChartDrawing::drawing).orElseGet(() -> content.get().draw(area.width, area.height, look.measure())));
+            chart = content.get().chart(area.width, area.height, look().measure());
+            drawn = Optional.of(chart.map(ChartDrawing::drawing).orElseGet(() -> content.get().draw(area.width, area.height, look().measure())));
         }
         return drawn;
     }
@@ -126,11 +111,5 @@ final class ChartCanvas extends Canvas implements Figure {
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
         return new Point(wHint == SWT.DEFAULT ? 400 : wHint, hHint == SWT.DEFAULT ? 240 : hHint);
-    }
-
-    private void paintAll(GC gc) {
-        gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(getClientArea());
-        onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
     }
 }

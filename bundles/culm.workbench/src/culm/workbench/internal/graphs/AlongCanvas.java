@@ -4,13 +4,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 
 import culm.blank.Assessment;
 import culm.figures.Drawing;
@@ -22,13 +18,11 @@ import culm.figures.reed.Reed;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.editor.PointerHeight;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.paint.Backing;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The graphs along the reed on the screen, with the values at the pointer's height. */
-public final class AlongCanvas extends Canvas implements Figure {
+public final class AlongCanvas extends DrawnCanvas implements Figure {
     private static final int READOUT = 24;
-    private final Look look;
-    private final Backing backing;
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Optional<AlongReed> graphs = Optional.empty();
@@ -43,44 +37,34 @@ public final class AlongCanvas extends Canvas implements Figure {
      * @param pointer the height all drawings point at
      */
     public AlongCanvas(Composite parent, Look look, PointerHeight pointer) {
-        super(parent, SWT.DOUBLE_BUFFERED);
-        this.look = look;
+        super(parent, look, SWT.NONE);
         this.pointer = pointer;
-        look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintAll);
-        look.onChange(this, () -> {
-            backing.forget();
-            redraw();
-        });
         pointer.onChange(() -> {
             if (!isDisposed()) {
                 redraw();
             }
-        });
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> {
-            drawn = Optional.empty();
-            backing.forget();
         });
         addListener(SWT.MouseMove, e -> heightAt(e.x).ifPresent(pointer::at));
         addListener(SWT.MouseDown, e -> {
             setFocus();
             pointer.pin(pointer.isPinned() ? OptionalDouble.empty() : heightAt(e.x));
         });
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = onScreen().map(Drawing::description).orElse("");
-            }
-        });
     }
 
     /** Shows a reed. */
     public void show(Optional<Reed> now) {
         reed = now;
+        anew();
+    }
+
+    @Override
+    protected void forget() {
         drawn = Optional.empty();
-        backing.forget();
-        redraw();
+    }
+
+    @Override
+    protected String spoken() {
+        return onScreen().map(Drawing::description).orElse("");
     }
 
     private OptionalDouble heightAt(int x) {
@@ -98,7 +82,7 @@ public final class AlongCanvas extends Canvas implements Figure {
             Rectangle area = getClientArea();
             scale = Optional.of(ReedView.fitting(reed.get(), area.width));
             graphs = Optional.of(new AlongReed(reed.get().assessment(), scale.get()));
-            drawn = Optional.of(graphs.get().draw(area.height - READOUT, look.measure()));
+            drawn = Optional.of(graphs.get().draw(area.height - READOUT, look().measure()));
         }
         return drawn;
     }
@@ -122,25 +106,19 @@ public final class AlongCanvas extends Canvas implements Figure {
         return a.isPresent() && graphs.isPresent() && pointer.height().isPresent() ? graphs.get().readout(pointer.height().getAsDouble()) : "";
     }
 
-    private void paintAll(GC gc) {
-        gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(getClientArea());
-        onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
-    }
-
-    private void paint(Event e) {
+    @Override
+    protected void paintOver(GC gc) {
         Rectangle area = getClientArea();
-        backing.paint(e.gc);
         if (scale.isEmpty() || pointer.height().isEmpty() || !scale.get().shows(pointer.height().getAsDouble())) {
             return;
         }
         int x = (int) Math.round(scale.get().x(pointer.height().getAsDouble()));
-        e.gc.setForeground(look.colour(Role.INK));
-        e.gc.setLineWidth(1);
-        e.gc.drawLine(x, 4, x, area.height - READOUT);
+        gc.setForeground(look().colour(Role.INK));
+        gc.setLineWidth(1);
+        gc.drawLine(x, 4, x, area.height - READOUT);
         String text = culm.model.text.Numbers.fixed(pointer.height().getAsDouble(), 1) + " mm  ·  " + readout();
         double room = area.width - scale.get().left();
-        e.gc.setFont(look.font(look.measure().width(text, Size.BODY, false) <= room ? Size.BODY : Size.SMALL, SWT.NORMAL));
-        e.gc.drawString(text, (int) scale.get().left(), area.height - READOUT + 2, true);
+        gc.setFont(look().font(look().measure().width(text, Size.BODY, false) <= room ? Size.BODY : Size.SMALL, SWT.NORMAL));
+        gc.drawString(text, (int) scale.get().left(), area.height - READOUT + 2, true);
     }
 }

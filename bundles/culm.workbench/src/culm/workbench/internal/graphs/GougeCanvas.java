@@ -7,9 +7,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 
 import culm.blank.Blank;
 import culm.figures.Drawing;
@@ -23,15 +21,13 @@ import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
 import culm.model.text.Numbers;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.paint.Backing;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The gouge as it is and its thickness enlarged, with the value under the pointer. */
-public final class GougeCanvas extends Canvas implements Figure {
+public final class GougeCanvas extends DrawnCanvas implements Figure {
     private static final int READOUT = 20;
     private static final double WIDE = 420;
     private static final double HIGH = 340;
-    private final Look look;
-    private final Backing backing;
     private Optional<Blank> blank = Optional.empty();
     private Optional<ChartDrawing> drawn = Optional.empty();
     private int pointerX = -1;
@@ -43,19 +39,7 @@ public final class GougeCanvas extends Canvas implements Figure {
      * @param look colours and fonts
      */
     public GougeCanvas(Composite parent, Look look) {
-        super(parent, SWT.DOUBLE_BUFFERED);
-        this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintAll);
-        look.onChange(this, () -> {
-            backing.forget();
-            redraw();
-        });
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> {
-            drawn = Optional.empty();
-            backing.forget();
-        });
+        super(parent, look, SWT.NONE);
         addListener(SWT.MouseDown, e -> setFocus());
         addListener(SWT.MouseMove, e -> pointAt(e.x));
         addListener(SWT.MouseExit, e -> pointAt(-1));
@@ -69,9 +53,12 @@ public final class GougeCanvas extends Canvas implements Figure {
     /** Shows a blank's gouge. */
     public void show(Optional<Blank> now) {
         blank = now;
+        anew();
+    }
+
+    @Override
+    protected void forget() {
         drawn = Optional.empty();
-        backing.forget();
-        redraw();
     }
 
     @Override
@@ -82,7 +69,7 @@ public final class GougeCanvas extends Canvas implements Figure {
     private Optional<ChartDrawing> chart() {
         if (drawn.isEmpty()) {
             Rectangle area = getClientArea();
-            drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look.measure()));
+            drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look().measure()));
         }
         return drawn;
     }
@@ -115,24 +102,18 @@ public final class GougeCanvas extends Canvas implements Figure {
         return new Table(heads, rows);
     }
 
-    private void paintAll(GC gc) {
-        gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(getClientArea());
-        chart().ifPresent(c -> look.painter().paint(gc, c.drawing(), 0, 0));
-    }
-
-    private void paint(Event e) {
+    @Override
+    protected void paintOver(GC gc) {
         Rectangle area = getClientArea();
         Optional<ChartDrawing> now = chart();
-        backing.paint(e.gc);
         if (now.isEmpty() || pointerX < now.get().plot().x() || pointerX > now.get().plot().right()) {
             return;
         }
-        e.gc.setForeground(look.colour(Role.INK));
-        e.gc.setLineWidth(1);
-        e.gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
-        e.gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
-        e.gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
+        gc.setForeground(look().colour(Role.INK));
+        gc.setLineWidth(1);
+        gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
+        gc.setFont(look().font(Size.SMALL, SWT.NORMAL));
+        gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
     }
 
     private String readout(double along) {

@@ -228,7 +228,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
             case WRONG -> body.wrong().lines();
             case WHO -> body.who().notes().notes().stream().map(Note::text).toList();
             case LEARN -> body.learn().notes().stream().map(Note::text).toList();
-            case CHARTS -> body.charts().drawings().stream().flatMap(d -> d.drawing().stream()).map(d -> d.title() + ": " + d.description()).toList();
+            case CHARTS -> body.charts().drawings().stream().flatMap(d -> d.onScreen().stream()).map(d -> d.title() + ": " + d.description()).toList();
             case BLANK -> Stream.of(headline()).toList();
         };
     }

@@ -1,0 +1,86 @@
+package culm.workbench.internal.widgets;
+
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+import culm.figures.Drawing;
+import culm.figures.Role;
+import culm.workbench.internal.look.Look;
+import culm.workbench.internal.paint.Backing;
+
+/** Shows a drawing: how its picture is kept and forgotten, painted, and spoken to those who do not see it. */
+public abstract class DrawnCanvas extends Canvas {
+    private final Look look;
+    private final Backing backing;
+
+    /**
+     * An empty canvas.
+     *
+     * @param parent where it goes
+     * @param look colours and fonts
+     * @param style SWT's style beside what drawings need
+     */
+    protected DrawnCanvas(Composite parent, Look look, int style) {
+        super(parent, SWT.DOUBLE_BUFFERED | style);
+        this.look = look;
+        look.dress(this, Role.PAPER, Role.INK);
+        backing = new Backing(this, this::paintAll);
+        look.onChange(this, this::anew);
+        addListener(SWT.Paint, e -> {
+            backing.paint(e.gc);
+            paintOver(e.gc);
+        });
+        addListener(SWT.Resize, e -> resized());
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = spoken();
+            }
+        });
+    }
+
+    /** {@return the drawing as it is on the screen; empty when there is nothing to draw} */
+    public abstract Optional<Drawing> onScreen();
+
+    /** What was laid out is no longer right. */
+    protected abstract void forget();
+
+    /** Draws everything anew. */
+    protected final void anew() {
+        forget();
+        backing.forget();
+        redraw();
+    }
+
+    /** The canvas has another size. */
+    protected void resized() {
+        anew();
+    }
+
+    /** Paints what changes more often than the drawing. */
+    protected void paintOver(GC gc) {
+        // Most show only their drawing.
+    }
+
+    /** {@return what is said of the drawing} */
+    protected String spoken() {
+        return onScreen().map(d -> d.title() + ". " + d.description()).orElse("");
+    }
+
+    /** {@return colours and fonts} */
+    protected final Look look() {
+        return look;
+    }
+
+    private void paintAll(GC gc) {
+        gc.setBackground(look.colour(Role.PAPER));
+        gc.fillRectangle(getClientArea());
+        onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
+    }
+}
