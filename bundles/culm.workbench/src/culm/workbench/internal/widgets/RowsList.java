@@ -26,6 +26,8 @@ public abstract class RowsList extends Canvas {
     protected RowsList(Composite parent, Look look) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
         this.look = look;
+        ScrollBar bar = getVerticalBar();
+        bar.setVisible(false); // before anyone listens: it changes the room, and the rows are not made yet
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
         addListener(SWT.Paint, e -> paint(e.gc));
@@ -37,12 +39,10 @@ public abstract class RowsList extends Canvas {
         addListener(SWT.KeyDown, this::key);
         addListener(SWT.FocusIn, e -> redraw());
         addListener(SWT.FocusOut, e -> redraw());
-        ScrollBar bar = getVerticalBar();
         bar.addListener(SWT.Selection, e -> {
             scrolled = bar.getSelection();
             redraw();
         });
-        bar.setVisible(false);
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent e) {
