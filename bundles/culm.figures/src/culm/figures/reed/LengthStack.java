@@ -65,7 +65,7 @@ public final class LengthStack {
         for (Row row : rows) {
             right = Math.max(right, scale.x(row.to()) + BESIDE + textWidth(row));
         }
-        Outlines outlines = new Outlines(reed);
+        Outlines outlines = reed.outlines();
         WideSide wide = new WideSide(reed, outlines);
         double half = wide.half() * perMm;
         double strip = CAPTION + half;

@@ -40,8 +40,8 @@ public final class OverlayView {
         this.limits = limits;
         this.measure = measure;
         this.scale = new Scale(0, Math.max(first.top(), second.top()), MARGIN, Math.max(MARGIN + 1, width - MARGIN));
-        this.ofFirst = new Outlines(first);
-        this.ofSecond = new Outlines(second);
+        this.ofFirst = first.outlines();
+        this.ofSecond = second.outlines();
     }
 
     /**

@@ -36,7 +36,7 @@ public final class ReedView {
         this.measure = measure;
         this.options = options;
         this.look = new MarkLook(reed, limits);
-        this.outlines = new Outlines(reed);
+        this.outlines = reed.outlines();
     }
 
     /**

@@ -64,7 +64,7 @@ final class Wrap {
     }
 
     private void band(Pen pen, double from, double to, DoubleUnaryOperator under, int layers) {
-        pen.shape(lane.both(new Outlines(reed).points(from, to, z -> under.applyAsDouble(z) + layers * reed.thread())),
+        pen.shape(lane.both(reed.outlines().points(from, to, z -> under.applyAsDouble(z) + layers * reed.thread())),
                 Style.fill(Role.THREAD).edged(Role.THREAD_EDGE, Style.THIN));
     }
 

@@ -42,7 +42,7 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
         Assessment assessment = blank.assess();
         List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
-                Optional.of(Reed.of(assessment)), List.of());
+                Optional.of(Reed.of(assessment).ready()), List.of());
     }
 
     /**

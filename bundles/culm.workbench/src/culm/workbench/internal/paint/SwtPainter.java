@@ -27,6 +27,7 @@ import culm.figures.Text;
 
 /** Paints a drawing with SWT: the same items, in the same order, as every other back end. One drawing unit is one SWT point. */
 public final class SwtPainter {
+    private static final double THIN = 1.6;
     private final Palette palette;
     private final SwtFonts fonts;
     private final ToIntFunction<Text> widths;
@@ -157,7 +158,9 @@ public final class SwtPainter {
     }
 
     private static LineAttributes line(Style style) {
-        LineAttributes line = new LineAttributes((float) style.width(), SWT.CAP_ROUND, SWT.JOIN_ROUND);
+        // Round ends and corners take several times as long, and cannot be seen on a thin line.
+        boolean thin = style.width() < THIN;
+        LineAttributes line = new LineAttributes((float) style.width(), thin ? SWT.CAP_FLAT : SWT.CAP_ROUND, thin ? SWT.JOIN_BEVEL : SWT.JOIN_ROUND);
         if (style.dash() != Dash.SOLID) {
             double[] lengths = style.dash().lengths();
             line.style = SWT.LINE_CUSTOM;
