@@ -19,5 +19,5 @@ window() {
   local configuration=$1 application=$2
   shift 2
   "$JAVA_HOME/bin/java" -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dorg.eclipse.swt.internal.SessionManagerDBus.disable=true \
-    "${options[@]}" -jar "$product"/plugins/org.eclipse.equinox.launcher_*.jar -application "$application" -nosplash -configuration "$configuration" "$@"
+    "${window_options[@]}" "${options[@]}" -jar "$product"/plugins/org.eclipse.equinox.launcher_*.jar -application "$application" -nosplash -configuration "$configuration" "$@"
 }

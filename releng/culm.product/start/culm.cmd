@@ -25,5 +25,7 @@ goto open
 :window
 set "studio=%~1"
 :open
-"%java%" %options% "-Dculm.plugIns=%CULM_PLUG_INS%" "-Dculm.state=%LOCALAPPDATA%\Culm\state" -jar "%launcher%" -application culm.workbench.app -nosplash -data @noDefault -configuration "%LOCALAPPDATA%\Culm\window" "%studio%"
+rem While it opens, the optimising compiler would take from the window what it gives: it waits until code has run ten times as often.
+set "later=-XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000"
+"%java%" %options% %later% "-Dculm.plugIns=%CULM_PLUG_INS%" "-Dculm.state=%LOCALAPPDATA%\Culm\state" -jar "%launcher%" -application culm.workbench.app -nosplash -data @noDefault -configuration "%LOCALAPPDATA%\Culm\window" "%studio%"
 exit /b %ERRORLEVEL%

@@ -1,6 +1,8 @@
 # Finds a Java to run with; sourced by the scripts that start Culm. No program is started, so it costs nothing.
 
 readonly java_needed=17
+# While the window opens, the optimising compiler would take from it what it gives: it waits until code has run ten times as often.
+readonly window_options=(-XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000)
 
 # The major version of the Java installed in folder $1, or nothing.
 java_major() {
