@@ -91,7 +91,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     @Override
     public void setFocus() {
-        body.form().focusFirst();
+        body.focus();
     }
 
     /** {@return the form} */

@@ -24,6 +24,7 @@ import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.sharing.MissingNotice;
+import culm.workbench.internal.widgets.SoonAfter;
 
 /** What stands in a design's editor: verdict, form, and the pages beside it. */
 final class EditorBody {
@@ -31,7 +32,7 @@ final class EditorBody {
     private final DesignSession session;
     private final HeaderRow header;
     private final GuardBars guards;
-    private final ParameterForm form;
+    private final SoonAfter<ParameterForm> form;
     private final Composite stack;
     private final ReedPage reed;
     private final Late<GraphsPage> graphs;
@@ -40,6 +41,7 @@ final class EditorBody {
     private DesignEditor.Page page = DesignEditor.Page.REED;
     private Shown drawn;
     private DesignEditor.Page drawnOn;
+    private boolean wanted;
 
     EditorBody(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
         this.session = session;
@@ -56,7 +58,8 @@ final class EditorBody {
         guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""),
                 () -> session.shown().problems().stream().map(FileProblem::message).collect(Collectors.joining(". ")), refused);
         guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        form = new ParameterForm(all, workshop, session, refused);
+        form = new SoonAfter<>(all, place -> new ParameterForm(place, workshop, session, refused), this::formMade);
+        workshop.look().dress(form, Role.PAPER, Role.INK);
         GridData left = new GridData(SWT.FILL, SWT.FILL, false, true);
         left.widthHint = FORM;
         form.setLayoutData(left);
@@ -89,7 +92,21 @@ final class EditorBody {
     void refresh(String name) {
         header.show(name, session.shown().verdict(), session.shown().assessment().isPresent());
         showShown();
-        form.show();
+        form.ifMade().ifPresent(ParameterForm::show);
+    }
+
+    /** Puts the focus into the first number, as soon as the numbers are there. */
+    void focus() {
+        form.ifMade().ifPresentOrElse(ParameterForm::focusFirst, () -> {
+            wanted = true;
+            form.setFocus();
+        });
+    }
+
+    private void formMade() {
+        if (wanted && form.isFocusControl()) {
+            form.get().focusFirst();
+        }
     }
 
     /** Only what can be seen is drawn. */
@@ -121,7 +138,7 @@ final class EditorBody {
     }
 
     ParameterForm form() {
-        return form;
+        return form.get();
     }
 
     ReedPage reed() {

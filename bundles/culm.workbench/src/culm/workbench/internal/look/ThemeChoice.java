@@ -34,7 +34,9 @@ public final class ThemeChoice {
 
     /** Before any window: controls and drawings look as it was chosen. */
     public void restore() {
-        NativeTheme.dark(chosen());
+        if (chosen() != Display.isSystemDarkTheme()) {
+            NativeTheme.dark(chosen()); // takes long: the system reads its theme again
+        }
         look.dark(chosen());
         // The platform writes into an empty editor area with this colour, and keeps it when the theme changes: it must be readable on both.
         JFaceResources.getColorRegistry().put(JFacePreferences.QUALIFIER_COLOR, between(Palette.LIGHT.of(Role.QUIET), Palette.DARK.of(Role.QUIET)));
