@@ -7,6 +7,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 
 /**
@@ -33,9 +34,13 @@ public final class SoonAfter<T extends Control> extends Composite {
         this.maker = maker;
         this.made = made;
         setLayout(new FillLayout());
-        Listener painted = new Listener() {
+        addListener(SWT.Paint, new Listener() {
             @Override
-            public void handleEvent(org.eclipse.swt.widgets.Event e) {
+            public void handleEvent(Event e) {
+                if (isLayoutDeferred()) {
+                    redraw(); // the window is still being put together: what is made now would get its place later, unpainted
+                    return;
+                }
                 removeListener(SWT.Paint, this);
                 getDisplay().asyncExec(() -> {
                     if (!isDisposed()) {
@@ -43,8 +48,7 @@ public final class SoonAfter<T extends Control> extends Composite {
                     }
                 });
             }
-        };
-        addListener(SWT.Paint, painted);
+        });
     }
 
     /** {@return the content; made now when it was not yet} */
