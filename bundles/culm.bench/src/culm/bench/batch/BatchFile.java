@@ -2,6 +2,7 @@ package culm.bench.batch;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 import culm.bench.csv.CsvFile;
 import culm.model.Batch;
@@ -27,5 +28,15 @@ public final class BatchFile {
         }
         Batch batch = new ModelFiles().load(file, shown, Batch.class).document();
         return new BatchCsv.Result(BatchModel.read(batch, wrapBelowTop), List.of());
+    }
+
+    /**
+     * The design a batch is meant for, as an address that counts from the batch's folder; empty when it names none, as no table does.
+     * @param file  absolute
+     * @param shown its name for messages
+     */
+    public static Optional<String> design(Path file, String shown) throws FileProblemException {
+        return CsvFile.isTable(file) ? Optional.empty()
+                : Optional.ofNullable(new ModelFiles().load(file, shown, Batch.class).document().getDesign()).filter(d -> !d.isBlank());
     }
 }

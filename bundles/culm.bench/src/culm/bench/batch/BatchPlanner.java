@@ -21,13 +21,25 @@ import culm.geometry.GeometryException;
  * brings its staples nearest to the turns wanted.
  */
 public final class BatchPlanner {
+    /** Tie lengths are multiples of this where nothing else is said, mm. */
+    public static final double USUAL_STEP = 0.1;
+    /** The smallest step, mm. */
+    public static final double LEAST_STEP = 0.01;
+    /** The largest step, mm. */
+    public static final double MOST_STEP = 5;
+    /** The largest margin, turns; the smallest and usual one is 0. */
+    public static final double MOST_MARGIN = 10;
+    /** What a step is, for people. */
+    public static final String STEP_HELP = "tie lengths are multiples of this";
+    /** What a margin is, for people. */
+    public static final String MARGIN_HELP = "how far to stay away from the fewest and the most turns of my limits";
     private final Limits limits;
     private final double step;
     private final double margin;
 
     /**
-     * @param step   tie lengths are set to multiples of this, mm
-     * @param margin turns to stay away from the limits on either side
+     * @param step   tie lengths are set to multiples of this, mm; {@link #LEAST_STEP} to {@link #MOST_STEP}
+     * @param margin turns to stay away from the limits on either side, 0 to {@link #MOST_MARGIN}
      */
     public BatchPlanner(Limits limits, double step, double margin) {
         this.limits = limits;

@@ -42,7 +42,7 @@ public final class BatchCommand implements Command {
 
     @Override
     public String arguments() {
-        return "STAPLES --design FILE [--caliper MM] [--below MM] [--step MM] [--margin TURNS] [--comma] [--out DIR] [--save FILE]";
+        return "STAPLES [--design FILE] [--caliper MM] [--below MM] [--step MM] [--margin TURNS] [--comma] [--out DIR] [--save FILE]";
     }
 
     @Override
@@ -56,18 +56,18 @@ public final class BatchCommand implements Command {
 
                   STAPLES          measured staples: a .batch file, or a table (.csv) with the columns staple, length, top wide, top narrow;
                                    point or comma, columns and rows repeated for repeated readings
-                  --design FILE    the design they are meant for, ending in .reed: cane, thread, limits
+                  --design FILE    the design they are meant for, ending in .reed: cane, thread, limits; without it: the one that a .batch file names
                   --caliper MM     %s
                                    Without it: what the file says, else 0.03.
                   --below MM       how far the wrap stops below each staple's own top; without it: what the file says, else as in the design
-                  --step MM        tie lengths are multiples of this; 0.1
-                  --margin TURNS   how far to stay away from the fewest and the most turns of my limits; 0
+                  --step MM        %s; 0.1
+                  --margin TURNS   %s; 0
                   --comma          writes tables with decimal commas
                   --out DIR        also writes settings.csv there, one row for each staple
                   --save FILE      also writes the staples as a new .batch file
 
                 Ends with 0: every row was read and some staple can be used, 1: look at what is said, 2: wrong usage, 3: unreadable input.
-                """.formatted(Caliper.HELP.replace(". ", ".\n                   "));
+                """.formatted(Caliper.HELP.replace(". ", ".\n                   "), BatchPlanner.STEP_HELP, BatchPlanner.MARGIN_HELP);
     }
 
     @Override
@@ -75,11 +75,10 @@ public final class BatchCommand implements Command {
         Arguments arguments = Arguments.read(words, List.of("--comma"), List.of("--design", "--caliper", "--below", "--step", "--margin", "--out", "--save"));
         String file = arguments.only("a file of staples");
         Files files = new Files(new Bridge(profiles), terminal);
-        DesignedBlank design = files.design(arguments.value("--design").orElseThrow(() -> CommandException.usage("--design FILE is missing: which design are they meant for?")));
+        DesignedBlank design = arguments.value("--design").isPresent() ? files.design(arguments.value("--design").get()) : files.designOf(file);
         BatchCsv.Result read = read(arguments, file, files, design);
         boolean unread = files.told(read.problems());
-        BatchPlan plan = new BatchPlanner(design.limits(), arguments.number("--step", 0.01, 5, 0.1), arguments.number("--margin", 0, 10, 0))
-                .plan(design.blank(), read.batch());
+        BatchPlan plan = planner(arguments, design).plan(design.blank(), read.batch());
         print(plan, terminal);
         CsvStyle style = arguments.has("--comma") ? CsvStyle.COMMA : CsvStyle.POINT;
         if (arguments.value("--out").isPresent()) {
@@ -89,6 +88,12 @@ public final class BatchCommand implements Command {
             files.save(arguments.value("--save").get(), BatchModel.write(read.batch(), Ids.of(read.batch().name(), "batch", List.of())));
         }
         return unread || plan.served() == 0 ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
+    }
+
+    /** What splits a batch as the command line asks for. */
+    static BatchPlanner planner(Arguments arguments, DesignedBlank design) throws CommandException {
+        return new BatchPlanner(design.limits(), arguments.number("--step", BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, BatchPlanner.USUAL_STEP),
+                arguments.number("--margin", 0, BatchPlanner.MOST_MARGIN, 0));
     }
 
     /** The batch; what the command line says goes before what the file says. */

@@ -6,7 +6,6 @@ import java.util.Locale;
 
 import culm.bench.batch.BatchCsv;
 import culm.bench.batch.BatchPlan;
-import culm.bench.batch.BatchPlanner;
 import culm.bench.card.Card;
 import culm.bench.card.CardHead;
 import culm.bench.card.CardPage;
@@ -103,8 +102,7 @@ public final class CardCommand implements Command {
         }
         BatchCsv.Result read = BatchCommand.read(arguments, arguments.value("--batch").get(), files, design);
         files.told(read.problems());
-        BatchPlan plan = new BatchPlanner(design.limits(), arguments.number("--step", 0.01, 5, 0.1), arguments.number("--margin", 0, 10, 0))
-                .plan(design.blank(), read.batch());
+        BatchPlan plan = BatchCommand.planner(arguments, design).plan(design.blank(), read.batch());
         if (plan.served() == 0) {
             throw CommandException.unreadable(arguments.value("--batch").get() + ": no staple of it can be used with this design; culm batch says why");
         }

@@ -3,6 +3,7 @@ package culm.cli.bench;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,18 @@ final class Files {
 
     DesignedBlank design(String file) throws CommandException, FileProblemException {
         return bridge.read(terminal.file(file));
+    }
+
+    /** The design that a batch names; its address counts from the batch's own folder. */
+    DesignedBlank designOf(String batch) throws CommandException, FileProblemException {
+        Path file = terminal.file(batch);
+        String named = BatchFile.design(file, batch)
+                .orElseThrow(() -> CommandException.usage("--design FILE is missing: " + batch + " does not say which design its staples are meant for"));
+        try {
+            return bridge.read(file.resolveSibling(named).normalize());
+        } catch (InvalidPathException e) {
+            throw CommandException.unreadable(batch + ": no file can be called '" + e.getInput() + "', as its design is");
+        }
     }
 
     CardHead head(String file) throws CommandException, FileProblemException {

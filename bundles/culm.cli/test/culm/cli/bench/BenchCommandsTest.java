@@ -2,6 +2,7 @@ package culm.cli.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -76,6 +77,35 @@ class BenchCommandsTest {
     }
 
     @Test
+    void aBatchThatNamesItsDesignNeedsNoOther() throws IOException {
+        assertEquals(0, run("batch", "class-box.batch", "--design", "trial-14.reed"));
+        String said = out();
+        Path other = Files.createDirectories(studio.resolve("boxes")).resolve("class-box.batch");
+        Files.writeString(other, Files.readString(studio.resolve("class-box.batch")).replace(">trial-14.reed<", ">../trial-14.reed<"));
+        assertEquals(0, run("batch", "class-box.batch"));
+        assertEquals(said, out());
+        assertEquals(0, run("batch", "boxes/class-box.batch"));
+        assertEquals(said, out());
+        assertEquals(0, run("batch", "class-box.batch", "--design", "trial-13-two-gouges.reed"));
+        assertNotEquals(said, out(), "what the command line says goes first");
+    }
+
+    @Test
+    void withoutADesignItIsAskedFor() throws IOException {
+        String text = Files.readString(studio.resolve("class-box.batch"));
+        Files.writeString(studio.resolve("class-box.batch"), text.replace("<design>trial-14.reed</design>", ""));
+        assertEquals(2, run("batch", "class-box.batch"));
+        assertEquals("--design FILE is missing: class-box.batch does not say which design its staples are meant for\n", err());
+        Files.writeString(studio.resolve("box.csv"), "staple;length;top wide;top narrow\n1;47,0;3,38;2,12\n");
+        assertEquals(2, run("batch", "box.csv"));
+        Files.writeString(studio.resolve("class-box.batch"), text.replace("trial-14.reed", "lost.reed"));
+        assertEquals(3, run("batch", "class-box.batch"));
+        assertTrue(err().contains("lost.reed: "), err());
+        assertEquals(3, run("batch", "none.batch"));
+        assertTrue(err().startsWith("none.batch: "), err());
+    }
+
+    @Test
     void aTableWithABadRowIsReadAndTheRowNamed() throws IOException {
         Files.writeString(studio.resolve("box.csv"), "staple;length;top wide;top narrow\n1;47,0;3,38;2,12\n2;47,o;3,38;2,12\n3;46,9;3,39;2,11\n");
         assertEquals(1, run("batch", "box.csv", "--design", "trial-14.reed", "--save", "box.batch"));
@@ -88,8 +118,6 @@ class BenchCommandsTest {
 
     @Test
     void wrongUsageAndUnreadableInputAreOneSentence() {
-        assertEquals(2, run("batch", "class-box.batch"));
-        assertTrue(err().contains("--design FILE is missing"), err());
         assertEquals(2, run("batch", "class-box.batch", "--design", "trial-14.reed", "--caliper", "2"));
         assertEquals("--caliper 2 is outside 0 to 1\n", err());
         assertEquals(3, run("batch", "none.csv", "--design", "trial-14.reed"));

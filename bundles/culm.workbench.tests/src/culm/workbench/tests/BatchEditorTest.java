@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -137,6 +140,41 @@ class BatchEditorTest extends BenchTest {
         press(said, "OK");
         assertEquals(List.of("7", "9"), staples(editor).stream().map(MeasuredStaple::getLabel).toList());
         assertEquals(List.of(46.9), staples(editor).get(1).getLengths());
+    }
+
+    private void setup(String path, String text) throws Exception {
+        ui(() -> {
+            StyledText field = find(window().getShell(), StyledText.class).stream().filter(t -> path.equals(t.getData("culm.path"))).findFirst().orElseThrow();
+            field.setFocus();
+            field.setText(text);
+            enter(field);
+        });
+    }
+
+    private List<Double> ties(BatchEditor editor) throws Exception {
+        split(editor);
+        Pattern tie = Pattern.compile("Setting \\d+: tie at ([0-9.]+) mm");
+        return ui(editor::notes).stream().map(tie::matcher).filter(Matcher::matches).map(m -> Double.valueOf(m.group(1))).toList();
+    }
+
+    @Test
+    void theStepOfTheTiesAndTheTurnsToSpareAreAskedAndTheFileStaysAsItIs() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        List<Double> usual = ties(editor);
+        assertTrue(usual.stream().anyMatch(t -> t * 2 != Math.rint(t * 2)), usual.toString());
+        setup("step", "0,5 mm");
+        List<Double> halves = ties(editor);
+        assertTrue(!halves.isEmpty() && halves.stream().allMatch(t -> t * 2 == Math.rint(t * 2)), halves.toString());
+        setup("step", "6");
+        assertEquals(halves, ties(editor), "out of its range");
+        setup("step", "0.1");
+        assertEquals(usual, ties(editor));
+        setup("margin", "0.6");
+        assertTrue(ties(editor).size() > usual.size(), "less room for each asks for more settings");
+        setup("margin", "11");
+        setup("margin", "many");
+        assertTrue(ties(editor).size() > usual.size());
+        assertFalse(ui(editor::isDirty), "it is no part of the file");
     }
 
     @Test

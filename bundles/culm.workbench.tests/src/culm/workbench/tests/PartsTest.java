@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -126,6 +127,22 @@ class PartsTest extends StudioTest {
         assertFalse(ui(editor::isDirty));
         typed("staple.length", "4700");
         assertFalse(ui(editor::isDirty), "out of range");
+    }
+
+    @Test
+    void aDrawerThatMayOnlyBeLookedAtLooksLikeIt() throws Exception {
+        String newer = text(FILE).replace("format=\"1\"", "format=\"99\"");
+        Files.writeString(folder.resolve(FILE), newer);
+        PartsEditor editor = parts("gouge-60-45");
+        typed("gouge.middle", "0.55");
+        words("source", "someone else");
+        assertFalse(ui(editor::isDirty));
+        ui(() -> {
+            assertTrue(find(window().getShell(), StyledText.class).stream().filter(t -> String.valueOf(t.getData("culm.path")).startsWith("gouge.")).noneMatch(StyledText::getEditable));
+            assertTrue(find(window().getShell(), Text.class).stream().filter(t -> t.getData("culm.text") != null).noneMatch(Text::getEditable));
+            assertTrue(find(window().getShell(), Combo.class).stream().filter(c -> c.getData("culm.choice") != null).noneMatch(Combo::isEnabled));
+            assertTrue(find(window().getShell(), LinkText.class).stream().filter(l -> List.of("copy", "remove").contains(l.words())).noneMatch(LinkText::isVisible));
+        });
     }
 
     @Test

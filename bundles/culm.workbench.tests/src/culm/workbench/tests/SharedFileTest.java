@@ -10,12 +10,17 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.Inputs;
 import culm.design.compare.Choice;
 import culm.design.compare.Difference;
+import culm.figures.Role;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.sharing.ChoiceGrid;
 
@@ -37,16 +42,32 @@ class SharedFileTest extends StudioTest {
         return folder.resolve("." + FILE + ".unsaved");
     }
 
+    /** Whether a number, its give or take and a choice look as if they could be changed; asked on the workbench's thread. */
+    private boolean looksEditable(DesignEditor editor) {
+        editor.form().open("Staple", true);
+        StyledText field = field(editor, Inputs.TIE_LENGTH);
+        field.setFocus();
+        Button measured = find(window().getShell(), Button.class).stream().filter(b -> b.getText().equals("measured") && b.isVisible()).findFirst().orElseThrow();
+        Combo kind = find(editor.form(), Combo.class).get(0);
+        boolean ground = field.getBackground().equals(Workshop.of(workbench()).look().colour(Role.PANEL));
+        assertEquals(field.getEditable(), ground, "what can be edited has another ground");
+        assertEquals(field.getEditable(), measured.isEnabled());
+        assertEquals(field.getEditable(), kind.isEnabled());
+        return field.getEditable();
+    }
+
     @Test
     void theSecondOneIsToldWhoAndLooksOnly() throws Exception {
         try (HoldsFile other = new HoldsFile(folder.resolve(FILE), "student A")) {
             DesignEditor editor = open(FILE);
             assertTrue(ui(() -> said("student A has this file open since ")));
             keepPicture("open-elsewhere");
+            assertFalse(ui(() -> looksEditable(editor)));
             type(editor, Inputs.TIE_LENGTH, "71");
             assertFalse(ui(editor::isDirty), "it is only looked at");
             assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
             click("change it all the same");
+            assertTrue(ui(() -> looksEditable(editor)));
             type(editor, Inputs.TIE_LENGTH, "71");
             assertTrue(ui(editor::isDirty));
         }
@@ -173,6 +194,7 @@ class SharedFileTest extends StudioTest {
         DesignEditor editor = open(FILE);
         assertTrue(ui(() -> said("Only to be looked at")));
         keepPicture("newer-format");
+        assertFalse(ui(() -> looksEditable(editor)));
         type(editor, Inputs.TIE_LENGTH, "71");
         assertFalse(ui(editor::isDirty));
         assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);

@@ -107,7 +107,8 @@ public final class ChoiceRows {
         }));
     }
 
-    private static void show(Combo combo, int now, List<String> helps) {
+    private void show(Combo combo, int now, List<String> helps) {
+        combo.setEnabled(!context.locked());
         if (now < 0) {
             combo.deselectAll();
         } else if (combo.getSelectionIndex() != now) {

@@ -113,6 +113,8 @@ public final class Details extends Composite {
         NumberForm fine = NumberForm.of(described.quantity(), context.units().now(), 0);
         plusMinus.show("± " + fine.bare(known.plusMinus()), known.measured() ? Origin.MEASURED : Origin.ASSUMED, false);
         measured.setSelection(known.measured());
+        plusMinus.lock(context.locked());
+        measured.setEnabled(!context.locked());
     }
 
     private static void set(Label label, String text) {

@@ -36,6 +36,9 @@ public interface FormContext {
     /** {@return the rows of a table as they stand} */
     List<RowEntry> rows(String path) throws FileProblemException;
 
+    /** {@return whether all of it may only be looked at} */
+    boolean locked();
+
     /** Changes what is edited. @param label what that is called in the menu; empty to keep its own */
     void change(Change change, String label) throws FileProblemException;
 

@@ -104,7 +104,6 @@ public final class FormRows {
         }
     }
 
-
     /** {@return the first number, if any} */
     public Optional<NumberRow> first() {
         return numbers.stream().findFirst();

@@ -88,6 +88,7 @@ public final class NumberRow {
         Optional<Severity> sign = sign(context.findings());
         label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
         boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
+        field.lock(context.locked());
         String text = value.isPresent() ? form().text(value.getAsDouble()) : "none";
         field.show(text, value.isEmpty() || tolerance().measured() ? Origin.MEASURED : Origin.ASSUMED, bad);
     }

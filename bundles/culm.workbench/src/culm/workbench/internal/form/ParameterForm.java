@@ -188,6 +188,11 @@ public final class ParameterForm extends Composite implements FormContext {
     }
 
     @Override
+    public boolean locked() {
+        return session.readOnly().isPresent();
+    }
+
+    @Override
     public void change(Change change, String label) throws FileProblemException {
         session.change(change, label);
     }

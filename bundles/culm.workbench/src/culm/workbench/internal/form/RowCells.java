@@ -93,10 +93,12 @@ final class RowCells {
 
     void show(RowEntry entry, boolean outOfOrder) {
         shown = entry;
+        remove.setVisible(!table.context().locked());
         for (int c = 0; c < fields.size(); c++) {
             Parameter column = table.columns().get(c);
             NumberForm form = table.form(column);
             OptionalDouble value = entry.cells().get(column.id());
+            fields.get(c).lock(table.context().locked());
             fields.get(c).show(value.isPresent() ? form.bare(value.getAsDouble()) : "", Origin.MEASURED, c == 0 && outOfOrder);
         }
     }

@@ -151,6 +151,7 @@ public final class RowsTable {
         if (!open) {
             return;
         }
+        foot.setVisible(!context.locked());
         boolean resized = rows.size() != now.size();
         while (rows.size() > now.size()) {
             rows.remove(rows.size() - 1).dispose();

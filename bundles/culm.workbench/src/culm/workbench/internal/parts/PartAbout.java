@@ -2,6 +2,7 @@ package culm.workbench.internal.parts;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 
@@ -76,6 +77,7 @@ final class PartAbout extends Composite {
         }
         part = now;
         setVisible(now != null);
+        List.of(name, source, measuredOn, notes).forEach(row -> row.lock(session.readOnly().isPresent()));
         if (now != null) {
             name.show(Objects.requireNonNullElse(now.getName(), ""));
             source.show(Objects.requireNonNullElse(now.getSource(), ""));

@@ -139,6 +139,11 @@ final class PartForm extends Composite implements FormContext {
     }
 
     @Override
+    public boolean locked() {
+        return session.readOnly().isPresent();
+    }
+
+    @Override
     public void change(Change change, String label) throws FileProblemException {
         session.change(part, change, label);
     }

@@ -59,7 +59,7 @@ public final class PartLink {
     /** Shows what is used now. */
     public void show() {
         String name = name();
-        link.setToolTipText(word + ": " + name + (linked() ? ", linked" : "") + ". Click to choose another.");
+        link.setToolTipText(word + ": " + name + (linked() ? ", linked" : "") + (locked() ? "." : ". Click to choose another."));
         String words = Clip.to(name, workshop.look().measure(), Size.SMALL, room) + " \u25be";
         if (!words.equals(link.words())) {
             link.say(words);
@@ -79,6 +79,10 @@ public final class PartLink {
 
     private boolean linked() {
         return part() != null && part().getLink() != null;
+    }
+
+    private boolean locked() {
+        return session.readOnly().isPresent();
     }
 
     private String name() {
@@ -106,11 +110,12 @@ public final class PartLink {
         Optional<PartPlace> now = linked() ? PartPlace.of(part().getLink(), session.file()) : Optional.empty();
         for (Held held : parts) {
             MenuItem item = item(menu, SWT.RADIO, PartWords.name(held.part()) + (several ? "  (" + held.file().title() + ")" : ""), () -> use(held));
+            item.setEnabled(!locked());
             item.setSelection(now.isPresent() && now.get().equals(new PartPlace(held.file().file(), held.part().id())));
         }
         new MenuItem(menu, SWT.SEPARATOR);
-        item(menu, SWT.PUSH, "Copy into this design", () -> change(edits -> edits.unlink(word), "copy the " + word + " into the design")).setEnabled(linked());
-        if (part() != null && !linked()) {
+        item(menu, SWT.PUSH, "Copy into this design", () -> change(edits -> edits.unlink(word), "copy the " + word + " into the design")).setEnabled(linked() && !locked());
+        if (part() != null && !linked() && !locked()) {
             index.of(FileKind.PARTS).forEach(file -> item(menu, SWT.PUSH, "Put into " + file.title(), () -> putInto(file)));
         }
         item(menu, SWT.PUSH, "Open its file", () -> now.ifPresent(this::open)).setEnabled(linked());

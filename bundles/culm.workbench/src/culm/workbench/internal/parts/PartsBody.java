@@ -34,6 +34,7 @@ final class PartsBody {
     private final Label title;
     private final GuardBars guards;
     private final PartsList list;
+    private final Composite changing;
     private final PartForm form;
     private final PartAbout about;
     private final UsersList users;
@@ -60,6 +61,7 @@ final class PartsBody {
         Composite links = new Composite(left, SWT.NONE);
         links.setLayout(grid(3, 0, 0));
         look.dress(links, Role.PAPER, Role.INK);
+        changing = links;
         link(links, look, "new\u2026").onClick(this::offerNew);
         link(links, look, "copy").onClick(() -> chosen().ifPresent(p -> add(maker().like(p))));
         link(links, look, "remove").onClick(() -> chosen().ifPresent(this::remove));
@@ -139,6 +141,7 @@ final class PartsBody {
 
     void show(String name) {
         title.setText(name);
+        changing.setVisible(session.readOnly().isEmpty());
         list.show(List.copyOf(session.document().getParts()));
         if (list.selected() == null && !session.document().getParts().isEmpty()) {
             list.select(session.document().getParts().get(0));

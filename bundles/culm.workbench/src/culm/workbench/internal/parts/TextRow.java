@@ -16,6 +16,7 @@ import culm.workbench.internal.undo.UndoTarget;
 
 /** Words about something: a line or a few, taken over when the field is left or Enter is pressed; Escape gives them back. */
 final class TextRow {
+    private final Look look;
     private final Text text;
     private final TypedText typing;
     private final Predicate<String> enter;
@@ -23,6 +24,7 @@ final class TextRow {
 
     /** @param enter takes a text that differs from what was shown; says whether it could be used */
     TextRow(Composite parent, Look look, String words, int lines, Predicate<String> enter) {
+        this.look = look;
         this.enter = enter;
         Label label = new Label(parent, SWT.NONE);
         label.setText(words);
@@ -32,6 +34,7 @@ final class TextRow {
         text = new Text(parent, lines > 1 ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER : SWT.SINGLE | SWT.BORDER);
         text.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(text, Role.PANEL, Role.INK);
+        look.onChange(text, () -> lock(!text.getEditable()));
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.widthHint = 120;
         if (lines > 1) {
@@ -73,6 +76,12 @@ final class TextRow {
         } else if (!text.isFocusControl() && !text.getText().equals(now)) {
             put(now);
         }
+    }
+
+    /** Lets them be looked at only, as plain text, or edited again. */
+    void lock(boolean now) {
+        text.setEditable(!now);
+        text.setBackground(look.colour(now ? Role.PAPER : Role.PANEL));
     }
 
     private void put(String now) {

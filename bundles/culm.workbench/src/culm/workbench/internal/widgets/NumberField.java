@@ -41,6 +41,7 @@ public final class NumberField extends Canvas {
     private String shown = "";
     private Origin origin = Origin.MEASURED;
     private boolean trouble;
+    private boolean locked;
     private Predicate<String> enter = typed -> true;
     private IntConsumer step = hundredths -> { };
     private Runnable focus = () -> { };
@@ -121,6 +122,18 @@ public final class NumberField extends Canvas {
         }
     }
 
+    /** Lets its number be looked at only, as plain text, or edited again. */
+    public void lock(boolean now) {
+        if (locked != now) {
+            locked = now;
+            dress();
+        }
+    }
+
+    private boolean editable() {
+        return origin != Origin.COMPUTED && !locked;
+    }
+
     /** Puts back what is shown. */
     public void giveBack() {
         put(shown);
@@ -172,7 +185,7 @@ public final class NumberField extends Canvas {
 
     private void takeOver() {
         String typed = text.getText();
-        if (!typed.equals(shown) && origin != Origin.COMPUTED) {
+        if (!typed.equals(shown) && editable()) {
             if (enter.test(typed)) {
                 giveBackQuietly();
             }
@@ -193,7 +206,7 @@ public final class NumberField extends Canvas {
     }
 
     private boolean stepped(int key, int mask) {
-        if (key != SWT.ARROW_UP && key != SWT.ARROW_DOWN || origin == Origin.COMPUTED || (mask & ~SWT.SHIFT) != 0) {
+        if (key != SWT.ARROW_UP && key != SWT.ARROW_DOWN || !editable() || (mask & ~SWT.SHIFT) != 0) {
             return false;
         }
         takeOver();
@@ -206,8 +219,8 @@ public final class NumberField extends Canvas {
     private void dress() {
         int style = origin == Origin.ASSUMED ? SWT.ITALIC : SWT.NORMAL;
         text.setFont(look.font(Size.BODY, style));
-        text.setEditable(origin != Origin.COMPUTED);
-        Role ground = origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL;
+        text.setEditable(editable());
+        Role ground = editable() ? Role.PANEL : Role.PAPER;
         text.setBackground(look.colour(ground));
         text.setForeground(look.colour(origin == Origin.MEASURED ? Role.INK : Role.QUIET));
         text.setSelectionBackground(look.colour(Role.THREAD));
@@ -227,10 +240,10 @@ public final class NumberField extends Canvas {
         e.gc.setAntialias(SWT.ON);
         e.gc.setBackground(look.colour(Role.PAPER));
         e.gc.fillRectangle(area);
-        if (origin == Origin.COMPUTED && !text.isFocusControl()) {
+        if (!editable() && !text.isFocusControl()) {
             return;
         }
-        e.gc.setBackground(look.colour(origin == Origin.COMPUTED ? Role.PAPER : Role.PANEL));
+        e.gc.setBackground(look.colour(editable() ? Role.PANEL : Role.PAPER));
         e.gc.fillRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
         boolean focused = text.isFocusControl();
         e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.RULE));

@@ -11,6 +11,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
+import culm.bench.batch.BatchPlanner;
 import culm.bench.batch.Caliper;
 import culm.figures.Role;
 import culm.figures.Size;
@@ -19,14 +20,16 @@ import culm.model.Batch;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.BenchSession;
 import culm.workbench.internal.bench.DesignChoice;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.NumberField;
 
-/** What is said once for a whole batch: its design, the caliper, where the wrap stops; and how the table is filled. */
+/** What is said once for a whole batch: its design, the caliper, where the wrap stops, how it is split; and how the table is filled. */
 final class BatchSetup extends Composite {
     private static final double MOST_CALIPER = 1;
     private static final double MOST_BELOW = 20;
+    private static final NumberForm TURNS = NumberForm.of(Quantity.COUNT, LengthUnit.MM, 0);
     private final Workshop workshop;
     private final BatchEdits edits;
     private final BatchRows rows;
@@ -36,6 +39,11 @@ final class BatchSetup extends Composite {
     private final List<LinkText> repeats = new ArrayList<>();
     private final LinkText across;
     private final LinkText down;
+    private final NumberField step;
+    private final NumberField margin;
+    private Composite line;
+    private SplitBy by = SplitBy.USUAL;
+    private Runnable resplit = () -> { };
     private java.util.function.Consumer<String> say = sentence -> { };
 
     BatchSetup(Composite parent, BenchSession<Batch> session, BatchEdits edits, BatchRows rows, Runnable changed) {
@@ -43,14 +51,15 @@ final class BatchSetup extends Composite {
         this.workshop = session.workshop();
         this.edits = edits;
         this.rows = rows;
-        GridLayout layout = new GridLayout(13, false);
+        GridLayout layout = new GridLayout();
         layout.marginWidth = 14;
         layout.marginHeight = 2;
-        layout.horizontalSpacing = 6;
+        layout.verticalSpacing = 2;
         setLayout(layout);
         workshop.look().dress(this, Role.PAPER, Role.INK);
+        line = line(10);
         words("for", "The design these staples are meant for: its cane, its thread, my limits.");
-        design = new DesignChoice(this, workshop, session.studio(), session.file(), edits::design);
+        design = new DesignChoice(line, workshop, session.studio(), session.file(), edits::design);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.widthHint = 130;
         design.control().setLayoutData(wide);
@@ -58,8 +67,13 @@ final class BatchSetup extends Composite {
         caliper = field("caliper", typed -> number(typed, MOST_CALIPER, edits::caliper));
         words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
         below = field("below", typed -> number(typed, MOST_BELOW, edits::wrapBelowTop));
+        words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
+        step = field("step", typed -> split(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> by.step(v)));
+        words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
+        margin = field("margin", typed -> split(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> by.margin(v)));
+        line = line(5);
         words("readings", "How many readings of each length have a column. Read again what is in doubt.");
-        Composite counts = new Composite(this, SWT.NONE);
+        Composite counts = new Composite(line, SWT.NONE);
         GridLayout row = new GridLayout(3, false);
         row.marginWidth = 0;
         row.marginHeight = 0;
@@ -81,8 +95,24 @@ final class BatchSetup extends Composite {
         down = link("down", true, changed);
     }
 
+    private Composite line(int columns) {
+        Composite made = new Composite(this, SWT.NONE);
+        GridLayout row = new GridLayout(columns, false);
+        row.marginWidth = 0;
+        row.marginHeight = 0;
+        row.horizontalSpacing = 6;
+        made.setLayout(row);
+        made.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        workshop.look().dress(made, Role.PAPER, Role.INK);
+        return made;
+    }
+
+    private static String sentence(String help) {
+        return Character.toUpperCase(help.charAt(0)) + help.substring(1) + ". As long as this editor is open; the file has no place for it.";
+    }
+
     private void words(String text, String help) {
-        Label label = new Label(this, SWT.NONE);
+        Label label = new Label(line, SWT.NONE);
         label.setText(text);
         label.setToolTipText(help);
         label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
@@ -90,7 +120,7 @@ final class BatchSetup extends Composite {
     }
 
     private NumberField field(String path, java.util.function.Predicate<String> enter) {
-        NumberField field = new NumberField(this, workshop.look());
+        NumberField field = new NumberField(line, workshop.look());
         GridData data = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
         data.widthHint = 72;
         field.setLayoutData(data);
@@ -100,7 +130,7 @@ final class BatchSetup extends Composite {
     }
 
     private LinkText link(String words, boolean goesDown, Runnable changed) {
-        LinkText link = new LinkText(this, workshop.look(), words, Size.BODY);
+        LinkText link = new LinkText(line, workshop.look(), words, Size.BODY);
         link.onClick(() -> {
             rows.down(goesDown);
             changed.run();
@@ -129,6 +159,33 @@ final class BatchSetup extends Composite {
         return wrong.isEmpty();
     }
 
+    private boolean split(String typed, NumberForm form, double least, double most, String unit, DoubleFunction<SplitBy> with) {
+        String wrong = "";
+        try {
+            double value = form.parse(typed);
+            if (value >= least && value <= most) {
+                by = with.apply(value);
+                resplit.run();
+            } else {
+                wrong = "It lies between " + culm.model.text.Numbers.format(least) + " and " + culm.model.text.Numbers.format(most) + unit + ".";
+            }
+        } catch (NumberFormatException e) {
+            wrong = e.getMessage();
+        }
+        say.accept(wrong);
+        return wrong.isEmpty();
+    }
+
+    /** What to do when the batch is to be split another way. */
+    void onSplit(Runnable todo) {
+        resplit = todo;
+    }
+
+    /** {@return how the batch is to be split} */
+    SplitBy splitBy() {
+        return by;
+    }
+
     /** Shows the batch as it is now. @param wrapBelow what holds where the batch does not say */
     void show(double wrapBelow) {
         Batch batch = edits.batch();
@@ -137,6 +194,8 @@ final class BatchSetup extends Composite {
         caliper.show(form().text(said ? batch.getCaliperError().getValue() : Caliper.ASSUMED.largestError()), said ? NumberField.Origin.MEASURED : NumberField.Origin.ASSUMED, false);
         boolean stops = batch.getWrapBelowTop() != null && batch.getWrapBelowTop().isSetValue();
         below.show(form().text(stops ? batch.getWrapBelowTop().getValue() : wrapBelow), stops ? NumberField.Origin.MEASURED : NumberField.Origin.ASSUMED, false);
+        step.show(form().text(by.step()), by.step() == SplitBy.USUAL.step() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
+        margin.show(TURNS.text(by.margin()), by.margin() == SplitBy.USUAL.margin() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
         for (int i = 0; i < repeats.size(); i++) {
             repeats.get(i).chosen(i + 1 == rows.repeats());
         }

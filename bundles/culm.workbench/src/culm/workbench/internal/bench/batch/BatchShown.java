@@ -24,16 +24,14 @@ import culm.geometry.GeometryException;
  */
 record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List<Doubt> doubts, String why) {
     static final BatchShown NOTHING = new BatchShown(Optional.empty(), Optional.empty(), List.of(), "");
-    /** Tie lengths are multiples of this, mm. */
-    private static final double STEP = 0.1;
 
-    static BatchShown of(StapleBatch batch, Optional<DesignedBlank> design, String why) {
+    static BatchShown of(StapleBatch batch, Optional<DesignedBlank> design, SplitBy by, String why) {
         List<Doubt> doubts = Doubts.in(batch);
         if (design.isEmpty() || batch.staples().isEmpty()) {
             return new BatchShown(design, Optional.empty(), doubts, design.isEmpty() ? why : "Type the first staple: its length, Enter, its top wide, Enter, narrow, Enter.");
         }
         try {
-            return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), STEP, 0).plan(design.get().blank(), batch)), doubts, "");
+            return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), by.step(), by.margin()).plan(design.get().blank(), batch)), doubts, "");
         } catch (GeometryException e) {
             return new BatchShown(design, Optional.empty(), doubts, e.getMessage());
         }
