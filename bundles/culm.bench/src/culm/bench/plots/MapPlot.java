@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 
+import culm.blank.Blank;
 import culm.explore.TwoWayMap;
 import culm.figures.Dash;
 import culm.figures.Role;
@@ -42,9 +43,9 @@ public final class MapPlot {
     private MapPlot() {
     }
 
-    /** Draws it. */
-    public static ChartDrawing draw(TwoWayMap m, Lines lines, double width, double height, TextMeasure measure) {
-        return new RegionMap("Where it works", new AxisLabel(m.x().label(), ""), new AxisLabel(m.y().label(), ""), m.x().values(), m.y().values(), m.failed(),
+    /** Draws it. @param base the blank that was varied */
+    public static ChartDrawing draw(Blank base, TwoWayMap m, Lines lines, double width, double height, TextMeasure measure) {
+        return new RegionMap("Where it works", new AxisLabel(m.x().label(), PlotWords.unit(base, m.x())), new AxisLabel(m.y().label(), PlotWords.unit(base, m.y())), m.x().values(), m.y().values(), m.failed(),
                 lines == Lines.TURNS ? m.turns() : m.closes(), lines == Lines.TURNS ? turns() : heights(m), names(m)).draw(width, height, measure);
     }
 

@@ -17,7 +17,7 @@ public final class MattersPlots {
     public static final int BARS = 18;
 
     private static final double LEAST = 0.005;
-    private static final double NAMED = 0.62;
+    private static final double NAMED = 0.68;
 
     private MattersPlots() {
     }

@@ -3,7 +3,11 @@ package culm.bench.plots;
 import java.util.List;
 import java.util.Locale;
 
+import culm.blank.Blank;
+import culm.explore.Axis;
 import culm.explore.Share;
+import culm.explore.Varied;
+import culm.geometry.profile.Quantity;
 
 /** Words that plots and tables share. */
 public final class PlotWords {
@@ -13,6 +17,12 @@ public final class PlotWords {
     /** Ids of rules as words: sidesOpen is "sides open". */
     public static String rules(List<String> ids) {
         return String.join(", ", ids).replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+
+    /** The unit in which an axis of numbers counts; empty for shares and counts. @param base has the axis's number */
+    public static String unit(Blank base, Axis axis) {
+        return axis.id().equals(Varied.WIDTH) ? Quantity.LENGTH.unit()
+                : base.inputs().stream().filter(i -> i.path().equals(axis.id())).findFirst().map(i -> i.parameter().quantity().unit()).orElse("");
     }
 
     /** A share in percent with one decimal. */

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import culm.blank.Blank;
 import culm.explore.Axis;
 import culm.explore.VariantTable;
 import culm.figures.Role;
 import culm.figures.TextMeasure;
+import culm.figures.chart.AxisLabel;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.chart.ParallelAxes;
 
@@ -22,13 +24,14 @@ public final class VariantPlot {
 
     /**
      * Draws rows of a table.
+     * @param base   the blank that was varied
      * @param rows   numbers of the rows
      * @param chosen the row that is drawn strong; -1 for none
      */
-    public static ChartDrawing parallel(VariantTable table, int[] rows, int chosen, double width, double height, TextMeasure measure) {
+    public static ChartDrawing parallel(Blank base, VariantTable table, int[] rows, int chosen, double width, double height, TextMeasure measure) {
         List<Axis> axes = table.head().axes();
         List<ParallelAxes.Upright> upright = new ArrayList<>();
-        axes.forEach(a -> upright.add(new ParallelAxes.Upright(a.label(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
+        axes.forEach(a -> upright.add(new ParallelAxes.Upright(new AxisLabel(a.label(), PlotWords.unit(base, a)).text(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
         upright.add(new ParallelAxes.Upright("turns left", List.of()));
         int[] drawn = some(rows);
         List<ParallelAxes.Line> lines = new ArrayList<>();

@@ -63,7 +63,7 @@ final class MapCommand extends Exploring {
         JsonObject json = Json.map(map);
         json.addProperty("file", question.file);
         terminal.out().print(arguments.has("--json") ? Json.text(json) : text(question.design.name(), map));
-        draw(arguments, Plots.map(map), terminal);
+        draw(arguments, Plots.map(question.design.blank(), map), terminal);
         return ExitCode.FINE;
     }
 

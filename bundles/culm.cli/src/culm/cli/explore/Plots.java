@@ -7,6 +7,7 @@ import culm.bench.plots.ChoicePlot;
 import culm.bench.plots.MapPlot;
 import culm.bench.plots.MattersPlots;
 import culm.bench.plots.TolerancePlots;
+import culm.blank.Blank;
 import culm.blank.Limits;
 import culm.explore.Chosen;
 import culm.explore.Sensitivities;
@@ -45,8 +46,8 @@ final class Plots {
         return all;
     }
 
-    static Map<String, String> map(TwoWayMap m) {
-        return Map.of("map.svg", svg(MapPlot.draw(m, MapPlot.Lines.TURNS, WIDTH, HEIGHT + 80, ShippedFont.load()).drawing()));
+    static Map<String, String> map(Blank base, TwoWayMap m) {
+        return Map.of("map.svg", svg(MapPlot.draw(base, m, MapPlot.Lines.TURNS, WIDTH, HEIGHT + 80, ShippedFont.load()).drawing()));
     }
 
     static Map<String, String> chosen(Chosen c) {

@@ -52,6 +52,7 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
         double w = Math.max(200, width);
         double h = Math.max(160, height);
         double room = (w - 24) / axes.size();
+        boolean level = axes.stream().allMatch(a -> measure.width(a.label(), Size.BODY, false) <= room - 8);
         Pen pen = new Pen();
         pen.text(caption, 12, 16, Anchor.START, Size.BODY, Role.INK);
         List<Axis> up = new ArrayList<>();
@@ -61,7 +62,7 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
         pen.group(Part.SERIES, caption, p -> lines.forEach(line -> line(p, line, up, room)));
         pen.group(Part.AXIS, "", p -> {
             for (int i = 0; i < axes.size(); i++) {
-                axis(p, axes.get(i), up.get(i), 12 + room * (i + 0.5), room, i, measure);
+                axis(p, axes.get(i), up.get(i), 12 + room * (i + 0.5), room, level || i % 2 != 0, measure);
             }
         });
         if (lines.isEmpty()) {
@@ -109,9 +110,9 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
         p.shape(path.path(), Style.line(line.role(), line.width()));
     }
 
-    private static void axis(Pen p, Upright axis, Axis up, double x, double room, int number, TextMeasure measure) {
+    private static void axis(Pen p, Upright axis, Axis up, double x, double room, boolean low, TextMeasure measure) {
         p.line(x, up.start(), x, up.end(), Role.INK, 1);
-        p.text(Names.cut(axis.label(), room * 1.9 - 8, measure), x, number % 2 == 0 ? TOP - 28 : TOP - 13, Anchor.MIDDLE, Size.BODY, Role.INK);
+        p.text(Names.cut(axis.label(), room * 1.9 - 8, measure), x, low ? TOP - 13 : TOP - 28, Anchor.MIDDLE, Size.BODY, Role.INK);
         if (axis.names().isEmpty()) {
             Ticks ticks = Ticks.within(up.from(), up.to(), Math.max(1, (up.start() - up.end()) / TICK_ROOM));
             ticks.values().forEach(v -> tick(p, measure, x, up.at(v), Numbers.fixed(v, ticks.digits())));

@@ -78,6 +78,10 @@ class ExploringChartsTest {
         }
     }
 
+    private static long heights(ChartDrawing drawn, String... words) {
+        return texts(drawn.drawing()).stream().filter(t -> List.of(words).contains(t.text())).mapToDouble(Text::y).distinct().count();
+    }
+
     @Test
     void aLineCrossesEachParallelAxisAtItsValue() {
         List<ParallelAxes.Upright> axes = List.of(new ParallelAxes.Upright("tie length", List.of()), new ParallelAxes.Upright("staple", List.of("47", "46")));
@@ -89,6 +93,9 @@ class ExploringChartsTest {
         assertEquals(drawn.y().at(71), line.bottom(), 1e-9);
         assertEquals(drawn.plot().y(), line.y(), 1e-9, "the last part stands at the top");
         assertTrue(texts(drawn.drawing()).stream().map(Text::text).toList().containsAll(List.of("tie length", "staple", "47", "46")));
+        assertEquals(1, heights(drawn, "tie length", "staple"), "heads that have room stand in one line");
+        List<ParallelAxes.Upright> wide = List.of(new ParallelAxes.Upright("thickness lost under the thread", List.of()), new ParallelAxes.Upright("staple", List.of("47", "46")));
+        assertEquals(2, heights(new ParallelAxes("c", wide, chart.lines()).draw(300, 300, FONT), "thickness lost under the thread", "staple"));
     }
 
     @Test

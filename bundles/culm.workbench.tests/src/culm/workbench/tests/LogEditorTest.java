@@ -98,6 +98,17 @@ class LogEditorTest extends BenchTest {
     }
 
     @Test
+    void aLogThatMayOnlyBeLookedAtLooksLikeIt() throws Exception {
+        Files.writeString(folder.resolve(FILE), text(FILE).replace("format=\"1\"", "format=\"99\""));
+        LogEditor editor = openLog(FILE);
+        String before = ui(() -> editor.session().text());
+        assertFalse(ui(() -> field("tieLength").getEditable() || field("tiedBy").getEditable()));
+        assertFalse(ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> "keeper.yes".equals(l.getData("culm.path"))).findFirst().orElseThrow().isEnabled()));
+        write("tieLength", "71");
+        assertEquals(before, ui(() -> editor.session().text()));
+    }
+
+    @Test
     void onlySomeBlanksAreShownAndCountedInTheCharts() throws Exception {
         LogEditor editor = openLog(FILE);
         ui(() -> editor.only(GroupBy.PERSON, "Mira"));

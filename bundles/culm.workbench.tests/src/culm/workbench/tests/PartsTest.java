@@ -146,6 +146,19 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void aNameThatIsTooLongForTheListIsCutAndToldUnderThePointer() throws Exception {
+        PartsEditor editor = parts("staple-47");
+        words("name", "47, the second one from the left of the lower drawer");
+        ui(() -> {
+            Table list = find(window().getShell(), Table.class).stream().filter(t -> t.getItemCount() == editor.parts().size()).findFirst().orElseThrow();
+            String shown = list.getItem(0).getText();
+            assertTrue(shown.startsWith("47") && shown.contains("…") && shown.endsWith("drawer"), shown);
+            mouse(list, SWT.MouseMove, 40, list.getItem(0).getBounds().y + 5);
+            assertEquals("47, the second one from the left of the lower drawer", list.getToolTipText());
+        });
+    }
+
+    @Test
     void wetOrDryAndTheKindAreChosen() throws Exception {
         PartsEditor editor = parts("gouge-60-45");
         choose("measured on cane that was", "wet");

@@ -11,7 +11,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -117,6 +120,30 @@ class StudioFilesTest extends StudioTest {
             }
             view().viewer().collapseAll();
         });
+    }
+
+    @Test
+    void theWholeNameAndTheVerdictAreToldUnderThePointer() throws Exception {
+        until("the verdicts are known", () -> view().viewer().getTree().getItems()[0].getItems()[0].getText(1).length() > 0);
+        ui(() -> {
+            Tree tree = view().viewer().getTree();
+            TreeItem cut = Stream.of(tree.getItems()[0].getItems()).filter(i -> i.getText(0).contains("…")).findFirst().orElseThrow();
+            pointer(tree, SWT.MouseEnter, cut);
+            pointer(tree, SWT.MouseHover, cut);
+        });
+        until("it is told", () -> told().anyMatch(t -> t.startsWith("Harbour Row, English horn 3\nsides close with ")));
+        ui(() -> pointer(view().viewer().getTree(), SWT.MouseExit, view().viewer().getTree().getItem(0)));
+    }
+
+    private static void pointer(Tree tree, int type, TreeItem item) {
+        Event event = new Event();
+        event.x = item.getBounds(0).x + 20;
+        event.y = item.getBounds(0).y + 5;
+        tree.notifyListeners(type, event);
+    }
+
+    private Stream<String> told() {
+        return Stream.of(display().getShells()).filter(s -> s.isVisible() && s != window().getShell()).flatMap(s -> find(s, CLabel.class).stream()).map(CLabel::getText);
     }
 
     private static void check(Tree tree, TreeItem item) {

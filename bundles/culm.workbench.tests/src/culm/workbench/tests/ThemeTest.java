@@ -1,17 +1,24 @@
 package culm.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ToolBar;
 import org.junit.jupiter.api.Test;
 
 import culm.figures.Palette;
 import culm.figures.Rgb;
 import culm.figures.Role;
+import culm.workbench.internal.look.Tabs;
 
 /** Light and dark. */
 class ThemeTest extends StudioTest {
@@ -30,6 +37,59 @@ class ThemeTest extends StudioTest {
         }
         settle();
         assertEquals(colour(Palette.LIGHT), corner());
+    }
+
+    @Test
+    void whereNothingIsOpenTheWordsCanBeReadAndTheButtonsStandInNoBox() throws Exception {
+        ui(() -> page().closeAllEditors(false));
+        try {
+            for (String theme : List.of("dark", "light", "dark", "light")) {
+                command("culm.window." + theme);
+                settle();
+                RGB paper = colour(theme.equals("dark") ? Palette.DARK : Palette.LIGHT);
+                ui(() -> {
+                    CTabFolder empty = find(window().getShell(), CTabFolder.class).stream().filter(f -> f.getItemCount() == 0).findFirst().orElseThrow();
+                    assertEquals(paper, find(empty, ToolBar.class).get(0).getBackground().getRGB(), theme);
+                    List<Label> words = find(empty, Label.class).stream().filter(l -> !l.getText().isEmpty()).toList();
+                    assertTrue(words.size() > 3);
+                    words.forEach(l -> {
+                        assertEquals(paper, l.getBackground().getRGB(), theme);
+                        assertTrue(contrast(l.getForeground().getRGB(), paper) >= 4.5, theme + ": " + l.getText() + " in " + l.getForeground());
+                    });
+                });
+            }
+        } finally {
+            command("culm.window.light");
+        }
+    }
+
+    @Test
+    void theTabsAreThisProgramsInBothThemes() throws Exception {
+        open("trial-12.reed");
+        try {
+            for (String theme : List.of("dark", "light")) {
+                command("culm.window." + theme);
+                assertTrue(ui(() -> find(window().getShell(), CTabFolder.class).stream().allMatch(f -> f.getRenderer() instanceof Tabs)), theme);
+            }
+        } finally {
+            command("culm.window.light");
+        }
+    }
+
+    /** As the guidelines for readable pages on the web define it. */
+    private static double contrast(RGB a, RGB b) {
+        double high = Math.max(light(a), light(b));
+        double low = Math.min(light(a), light(b));
+        return (high + 0.05) / (low + 0.05);
+    }
+
+    private static double light(RGB c) {
+        return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
+    }
+
+    private static double linear(int part) {
+        double share = part / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 
     private static RGB colour(Palette palette) {

@@ -26,7 +26,7 @@ final class PartsPage extends WizardPage {
     PartsPage(Workshop workshop) {
         super("parts");
         setTitle("Parts of the studio");
-        setDescription("They stay linked. Tie length, top of the wrap and finished length are assumed.");
+        setDescription("They stay linked. Tie, wrap and finished length are assumed.");
         for (String kind : List.of("staple", "gouge", "shape", "thread")) {
             held.put(kind, workshop.studio().index().map(i -> i.parts().stream().filter(h -> h.part().kind().equals(kind)).toList()).orElse(List.of()));
         }

@@ -70,7 +70,7 @@ public final class BenchActions {
         if (studio.isEmpty()) {
             return;
         }
-        InputDialog dialog = new InputDialog(window.getShell(), title, question, "", text -> text.isBlank() ? "A name is needed." : null);
+        InputDialog dialog = new InputDialog(window.getShell(), title, question, "", text -> text.isBlank() ? "" : null);
         if (dialog.open() != Window.OK) {
             return;
         }

@@ -51,12 +51,12 @@ record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartC
 
     @Override
     public Drawing draw(double width, double height, TextMeasure measure) {
-        return MapPlot.draw(map, lines, width, height, measure).drawing();
+        return MapPlot.draw(base, map, lines, width, height, measure).drawing();
     }
 
     @Override
     public Optional<ChartDrawing> chart(double width, double height, TextMeasure measure) {
-        return Optional.of(MapPlot.draw(map, lines, width, height, measure));
+        return Optional.of(MapPlot.draw(base, map, lines, width, height, measure));
     }
 
     @Override

@@ -20,7 +20,7 @@ import culm.workbench.internal.graphs.Figure;
 record ParallelContent(VariantsFound found, int[] rows, int chosen) implements ChartCanvas.Content {
     @Override
     public Drawing draw(double width, double height, TextMeasure measure) {
-        return VariantPlot.parallel(found.table(), rows, chosen, width, height, measure).drawing();
+        return VariantPlot.parallel(found.base(), found.table(), rows, chosen, width, height, measure).drawing();
     }
 
     @Override

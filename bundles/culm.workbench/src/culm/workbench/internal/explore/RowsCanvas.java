@@ -33,6 +33,8 @@ public final class RowsCanvas extends Canvas {
     private String pinnedName = "";
     private int[] rows = new int[0];
     private RowOrder order = RowOrder.ALL;
+    /** The strip before the chosen row, points. */
+    private static final int CHOSEN = 3;
     private int selected = -1;
     private Consumer<RowOrder> sort = o -> {
     };
@@ -253,6 +255,8 @@ public final class RowsCanvas extends Canvas {
             if (i == selected) {
                 gc.setBackground(look.colour(isFocusControl() ? Role.GRID : Role.PANEL));
                 gc.fillRectangle(0, y, area.width, line);
+                gc.setBackground(look.colour(isFocusControl() ? Role.THREAD : Role.QUIET));
+                gc.fillRectangle(0, y, CHOSEN, line);
             }
             row(gc, area, found.get().line(rows[i]), y, "");
         }

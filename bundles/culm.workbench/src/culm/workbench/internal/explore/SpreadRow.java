@@ -83,7 +83,7 @@ public final class SpreadRow {
     void reset() {
         boolean uniform = usual instanceof Spread.Uniform;
         kind.select(uniform ? Kind.UNIFORM.ordinal() : Kind.FIXED.ordinal());
-        text.setText(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.bare(u.high()) : form.bare(u.low()) + "; " + form.bare(u.high()) : "");
+        text.setText(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.text(u.high()) : form.bare(u.low()) + "; " + form.text(u.high()) : "");
         choose(Kind.values()[kind.getSelectionIndex()]);
     }
 

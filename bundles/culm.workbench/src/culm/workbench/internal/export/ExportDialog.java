@@ -32,6 +32,8 @@ import culm.workbench.internal.graphs.Figure;
 
 /** Asks which drawing to write, how large and in what format. */
 public final class ExportDialog extends Dialog {
+    /** The arrow takes more room than the list asks for, points. */
+    private static final int WIDER = 24;
     private static final double[] SCALES = { 1, 2, 3, 4 };
     private final String name;
     private final List<Figure> figures;
@@ -86,7 +88,9 @@ public final class ExportDialog extends Dialog {
         Combo combo = new Combo(parent, SWT.READ_ONLY);
         combo.setItems(items.toArray(String[]::new));
         combo.select(0);
-        combo.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        wide.widthHint = combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + WIDER;
+        combo.setLayoutData(wide);
         return combo;
     }
 

@@ -114,7 +114,7 @@ public final class NumberRow {
             context.change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
             return true;
         } catch (NumberFormatException e) {
-            wrong = e.getMessage();
+            wrong = Character.toUpperCase(e.getMessage().charAt(0)) + e.getMessage().substring(1);
         } catch (FileProblemException e) {
             wrong = e.problem().message();
         }

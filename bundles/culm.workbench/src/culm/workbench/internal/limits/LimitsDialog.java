@@ -80,6 +80,7 @@ public final class LimitsDialog extends TitleAreaDialog {
         Button standard = new Button(area, SWT.PUSH);
         String usual = described.optional() ? "" : form.text(described.standard());
         standard.setText("default " + (usual.isEmpty() ? "none" : usual));
+        standard.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
         standard.addListener(SWT.Selection, e -> row.control().setText(usual));
     }
 

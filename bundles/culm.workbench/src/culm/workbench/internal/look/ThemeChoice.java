@@ -9,6 +9,7 @@ import org.eclipse.jface.preference.JFacePreferences;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.service.prefs.BackingStoreException;
 import org.osgi.service.prefs.Preferences;
@@ -48,7 +49,7 @@ public final class ThemeChoice {
 
     /** As soon as the window stands: its frame does, too. */
     public void restoreFrame() {
-        engine().filter(e -> e.getActiveTheme() == null || !e.getActiveTheme().getId().equals(id(chosen()))).ifPresent(e -> apply(chosen()));
+        engine().filter(e -> e.getActiveTheme() == null || !e.getActiveTheme().getId().equals(id(chosen()))).ifPresentOrElse(e -> apply(chosen()), this::dressEmptyAreas);
     }
 
     private static boolean chosen() {
@@ -74,6 +75,18 @@ public final class ThemeChoice {
         NativeTheme.dark(dark);
         engine().ifPresent(e -> e.setTheme(id(dark), true));
         look.redress(dark); // after the engine, which gives every control back what it had first
+        dressEmptyAreas();
+    }
+
+    /** Now, and once the system's own colours have followed. */
+    private void dressEmptyAreas() {
+        Runnable dress = () -> {
+            for (Shell shell : look.display().getShells()) {
+                EmptyArea.dress(look, shell);
+            }
+        };
+        dress.run();
+        look.later(dress);
     }
 
     private static String id(boolean dark) {

@@ -15,7 +15,7 @@ import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** Both reeds on one axis. */
 final class PairCanvas extends DrawnCanvas implements Figure {
-    private static final int WIDEST = 900;
+    private static final int WIDEST = 1200;
     private static final double LEAST = 200;
     private PairShown shown = PairShown.NOTHING;
 

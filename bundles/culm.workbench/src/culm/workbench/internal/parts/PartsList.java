@@ -2,9 +2,11 @@ package culm.workbench.internal.parts;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -18,9 +20,12 @@ import culm.model.Part;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
+import culm.workbench.internal.widgets.Clip;
 
 /** The parts of a file, with a search above them; quick for ten thousand. */
 final class PartsList extends Composite {
+    /** What the table takes of a line before its words: the icon and the margins, points. */
+    private static final int BEFORE = 28;
     private final Workshop workshop;
     private final Text search;
     private final Table table;
@@ -59,6 +64,8 @@ final class PartsList extends Composite {
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         table.addListener(SWT.SetData, e -> set((TableItem) e.item));
         table.addListener(SWT.Selection, e -> chosen.accept(selected()));
+        table.addListener(SWT.Resize, e -> table.clearAll());
+        table.addListener(SWT.MouseMove, e -> tell(table.getItem(new Point(e.x, e.y))));
     }
 
     private Table table() {
@@ -67,8 +74,16 @@ final class PartsList extends Composite {
 
     private void set(TableItem item) {
         Part part = shown.get(table.indexOf(item));
-        item.setText(PartWords.name(part));
+        item.setText(Clip.middle(PartWords.name(part), workshop.look().measure(), Size.BODY, Math.max(60, table.getClientArea().width - BEFORE)));
         item.setImage(workshop.icons().get(PartWords.kind(part)));
+    }
+
+    /** The whole name under the pointer, since a long one is cut. */
+    private void tell(TableItem item) {
+        String name = item == null ? null : PartWords.name(shown.get(table.indexOf(item)));
+        if (!Objects.equals(name, table.getToolTipText())) {
+            table.setToolTipText(name);
+        }
     }
 
     void onChosen(Consumer<Part> todo) {

@@ -166,7 +166,7 @@ public final class StudioActions {
     }
 
     private Optional<String> ask(String title, String question, String first) {
-        InputDialog dialog = new InputDialog(shell(), title, question, first, text -> text.isBlank() ? "A name is needed." : null);
+        InputDialog dialog = new InputDialog(shell(), title, question, first, text -> text.isBlank() ? "" : null);
         return dialog.open() == Window.OK ? Optional.of(dialog.getValue().strip()) : Optional.empty();
     }
 

@@ -54,6 +54,10 @@ public final class AskRow {
 
     /** {@return what is wrong with what is typed; empty when nothing is} */
     public Optional<String> wrong() {
+        return refused().map(s -> Character.toUpperCase(s.charAt(0)) + s.substring(1));
+    }
+
+    private Optional<String> refused() {
         if (text.getText().isBlank()) {
             return mayBeEmpty ? Optional.empty() : Optional.of(described.label() + " is needed.");
         }

@@ -96,6 +96,12 @@ public final class LinkText extends Canvas {
         redraw();
     }
 
+    @Override
+    public void setEnabled(boolean enabled) {
+        super.setEnabled(enabled);
+        redraw();
+    }
+
     /** {@return what it says} */
     public String words() {
         return words;
@@ -109,7 +115,7 @@ public final class LinkText extends Canvas {
 
     private void paint(Event e) {
         e.gc.setFont(look.font(size, chosen ? SWT.BOLD : SWT.NORMAL));
-        e.gc.setForeground(look.colour(chosen ? Role.INK : Role.THREAD));
+        e.gc.setForeground(look.colour(chosen ? Role.INK : isEnabled() ? Role.THREAD : Role.QUIET));
         int top = (getClientArea().height - e.gc.getFontMetrics().getHeight()) / 2;
         e.gc.drawString(words, 4, top, true);
         if (isFocusControl()) {

@@ -31,6 +31,7 @@ final class BatchSetup extends Composite {
     private static final double MOST_BELOW = 20;
     private static final NumberForm TURNS = NumberForm.of(Quantity.COUNT, LengthUnit.MM, 0);
     private final Workshop workshop;
+    private final BenchSession<Batch> session;
     private final BatchEdits edits;
     private final BatchRows rows;
     private final DesignChoice design;
@@ -49,6 +50,7 @@ final class BatchSetup extends Composite {
     BatchSetup(Composite parent, BenchSession<Batch> session, BatchEdits edits, BatchRows rows, Runnable changed) {
         super(parent, SWT.NONE);
         this.workshop = session.workshop();
+        this.session = session;
         this.edits = edits;
         this.rows = rows;
         GridLayout layout = new GridLayout();
@@ -57,21 +59,12 @@ final class BatchSetup extends Composite {
         layout.verticalSpacing = 2;
         setLayout(layout);
         workshop.look().dress(this, Role.PAPER, Role.INK);
-        line = line(10);
+        line = line(7);
         words("for", "The design these staples are meant for: its cane, its thread, my limits.");
         design = new DesignChoice(line, workshop, session.studio(), session.file(), edits::design);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.widthHint = 130;
         design.control().setLayoutData(wide);
-        words("caliper ±", Caliper.HELP);
-        caliper = field("caliper", typed -> number(typed, MOST_CALIPER, edits::caliper));
-        words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
-        below = field("below", typed -> number(typed, MOST_BELOW, edits::wrapBelowTop));
-        words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
-        step = field("step", typed -> split(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> by.step(v)));
-        words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
-        margin = field("margin", typed -> split(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> by.margin(v)));
-        line = line(5);
         words("readings", "How many readings of each length have a column. Read again what is in doubt.");
         Composite counts = new Composite(line, SWT.NONE);
         GridLayout row = new GridLayout(3, false);
@@ -93,6 +86,15 @@ final class BatchSetup extends Composite {
         words("Enter goes", "Along each staple, or down one column: all lengths first, then the tops on the mandrel.");
         across = link("across", false, changed);
         down = link("down", true, changed);
+        line = line(8);
+        words("caliper ±", Caliper.HELP);
+        caliper = field("caliper", typed -> number(typed, MOST_CALIPER, edits::caliper));
+        words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
+        below = field("below", typed -> number(typed, MOST_BELOW, edits::wrapBelowTop));
+        words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
+        step = field("step", typed -> split(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> by.step(v)));
+        words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
+        margin = field("margin", typed -> split(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> by.margin(v)));
     }
 
     private Composite line(int columns) {
@@ -194,6 +196,10 @@ final class BatchSetup extends Composite {
         caliper.show(form().text(said ? batch.getCaliperError().getValue() : Caliper.ASSUMED.largestError()), said ? NumberField.Origin.MEASURED : NumberField.Origin.ASSUMED, false);
         boolean stops = batch.getWrapBelowTop() != null && batch.getWrapBelowTop().isSetValue();
         below.show(form().text(stops ? batch.getWrapBelowTop().getValue() : wrapBelow), stops ? NumberField.Origin.MEASURED : NumberField.Origin.ASSUMED, false);
+        boolean locked = session.readOnly().isPresent();
+        caliper.lock(locked);
+        below.lock(locked);
+        design.control().setEnabled(!locked);
         step.show(form().text(by.step()), by.step() == SplitBy.USUAL.step() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
         margin.show(TURNS.text(by.margin()), by.margin() == SplitBy.USUAL.margin() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
         for (int i = 0; i < repeats.size(); i++) {

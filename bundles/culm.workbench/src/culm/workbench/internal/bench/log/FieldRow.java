@@ -159,10 +159,12 @@ final class FieldRow {
         menu.setVisible(true);
     }
 
-    /** Lets it be written, or not. */
-    void enable(boolean now) {
+    /** Lets it be written, or not. @param now whether there is a blank to write it of */
+    void enable(boolean there) {
+        boolean now = there && form.session().readOnly().isEmpty();
         if (text != null) {
-            text.setEnabled(now);
+            text.setEnabled(there);
+            text.lock(!now);
         }
         if (design != null) {
             design.control().setEnabled(now);

@@ -45,9 +45,9 @@ record LogField(String words, String help, Kind kind, EStructuralFeature feature
 
     static final Group SEEN = new Group("Measured and seen", List.of(length("staple length", "This staple, bottom to top.", Literals.LOG_ENTRY__STAPLE_LENGTH),
             length("tie length", "After tying: bottom of the staple to the fold.", Literals.LOG_ENTRY__TIE_LENGTH),
-            turns("turns left, left", "Turns left when the left side closed, seen with the fold up; below zero when it was still open at the top of the wrap.",
+            turns("turns, left side", "Turns left when the left side closed, seen with the fold up; below zero when it was still open at the top of the wrap.",
                     Literals.LOG_ENTRY__TURNS_LEFT_ON_LEFT),
-            turns("turns left, right", "The same on the right.", Literals.LOG_ENTRY__TURNS_LEFT_ON_RIGHT),
+            turns("turns, right side", "The same on the right.", Literals.LOG_ENTRY__TURNS_LEFT_ON_RIGHT),
             length("top of the wrap", "From the bottom of the staple.", Literals.LOG_ENTRY__WRAP_TOP),
             new LogField("leak, fold closed", "Leak test with the fold still closed.", Kind.CHOICE, Literals.LOG_ENTRY__LEAK_FOLDED),
             new LogField("straight", "Whether it looks straight.", Kind.YES_NO, Literals.LOG_ENTRY__STRAIGHT),

@@ -14,7 +14,8 @@ final class Wrapped {
     static List<String> lines(String text, TextMeasure measure, Size size, boolean bold, double room) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
+        // A number and its unit stay together.
+        for (String word : text.split(" (?!(?<=[0-9] )(mm\\b|%|turns?\\b))")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && measure.width(longer, size, bold) > room) {
                 lines.add(line.toString());

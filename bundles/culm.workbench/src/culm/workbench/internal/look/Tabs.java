@@ -1,0 +1,60 @@
+package culm.workbench.internal.look;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabFolderRenderer;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Control;
+
+import culm.figures.Palette;
+import culm.figures.Role;
+import culm.workbench.internal.paint.SwtColors;
+
+/**
+ * The tabs as the platform paints them, but the strip on the chosen one in this program's colours: the platform's own is lighter on a stack
+ * that is not in use than on the one that is, when all is dark. Named by the style sheets.
+ */
+public final class Tabs extends CTabFolderRenderer {
+    private static final int STRIP = 2;
+
+    /**
+     * Paints the tabs of a folder.
+     *
+     * @param parent the folder
+     */
+    public Tabs(CTabFolder parent) {
+        super(parent);
+    }
+
+    @Override
+    protected void draw(int part, int state, Rectangle bounds, GC gc) {
+        super.draw(part, state, bounds, gc);
+        if (part >= 0 && part < parent.getItemCount() && (state & SWT.SELECTED) != 0) {
+            CTabItem item = parent.getItem(part);
+            Rectangle tab = item.getBounds();
+            if (tab.width > 2) {
+                Color before = gc.getBackground();
+                gc.setBackground(strip());
+                gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, STRIP);
+                gc.setBackground(before);
+            }
+        }
+    }
+
+    private Color strip() {
+        Color ground = parent.getSelectionBackground();
+        Palette palette = ground.getRed() + ground.getGreen() + ground.getBlue() < 3 * 128 ? Palette.DARK : Palette.LIGHT;
+        return SwtColors.of(palette.of(inUse() ? Role.THREAD : Role.RULE));
+    }
+
+    private boolean inUse() {
+        Control control = parent.getDisplay().getFocusControl();
+        while (control != null && control != parent) {
+            control = control.getParent();
+        }
+        return control == parent;
+    }
+}
