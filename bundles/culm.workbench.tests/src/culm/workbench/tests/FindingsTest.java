@@ -1,8 +1,10 @@
 package culm.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.eclipse.swt.widgets.Canvas;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.rules.Fix;
@@ -24,5 +26,18 @@ class FindingsTest extends StudioTest {
         assertTrue(ui(() -> session(editor).shown().findings().stream().noneMatch(f -> f.severity() == Severity.ERROR)));
         command("org.eclipse.ui.edit.undo");
         assertEquals(before, ui(() -> session(editor).text()));
+    }
+
+    @Test
+    void noScrollBarIsShownWhereItDoesNotFit() throws Exception {
+        DesignEditor editor = open("trial-8-overwrapped.reed");
+        ui(() -> {
+            editor.nextFinding();
+            Canvas list = (Canvas) display().getFocusControl();
+            list.setSize(500, 40);
+            assertFalse(list.getVerticalBar().getVisible());
+            list.setSize(500, 90);
+            assertTrue(list.getVerticalBar().getVisible());
+        });
     }
 }

@@ -6,14 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,18 +34,21 @@ class KeyboardTest extends StudioTest {
         until("the studio is read", () -> Workshop.of(workbench()).studio().index().isPresent());
     }
 
-    /** What the Tab key comes to from where the focus is, until it comes to something for the second time. */
+    /** What the Tab key comes to, from where the focus is until it is there again; it may stay in a drawing for some of its marks. */
     private List<Control> tabs() throws Exception {
         List<Control> seen = new ArrayList<>();
         for (int i = 0; i < ENOUGH; i++) {
             Control now = ui(() -> display().getFocusControl());
-            if (now == null || seen.contains(now)) {
+            if (seen.size() > 1 && now == seen.get(0)) {
                 return seen;
             }
-            seen.add(now);
+            assertTrue(now != null && (!seen.contains(now) || now == seen.get(seen.size() - 1)), now + " again, and not the first, after " + seen);
+            if (!seen.contains(now)) {
+                seen.add(now);
+            }
             ui(() -> now.traverse(SWT.TRAVERSE_TAB_NEXT));
         }
-        throw new AssertionError("it does not come back");
+        throw new AssertionError("it does not come back: " + seen);
     }
 
     @Test
@@ -74,19 +75,23 @@ class KeyboardTest extends StudioTest {
     void throughADialogFromTheTop(String command, String title) throws Exception {
         open("trial-12.reed");
         Shell dialog = dialog(command, title);
-        List<Control> seen = tabs();
-        assertTrue(seen.size() > 3, seen.toString());
-        ui(() -> {
-            List<Control> asked = seen.stream().filter(c -> !(c instanceof Button b && (b.getStyle() & SWT.PUSH) != 0)).toList();
-            assertTrue(asked.stream().noneMatch(Label.class::isInstance));
-            for (int i = 1; i < asked.size(); i++) {
-                Point before = asked.get(i - 1).toDisplay(0, 0);
-                Point after = asked.get(i).toDisplay(0, 0);
-                assertTrue(after.y > before.y + SAME_LINE || after.y > before.y - SAME_LINE && after.x > before.x, title + ": " + asked.get(i) + " comes after " + asked.get(i - 1));
-            }
-            Stream<Button> pressed = find(dialog, Button.class).stream().filter(b -> (b.getStyle() & SWT.PUSH) != 0 && b.isEnabled() && b.isVisible());
-            assertTrue(pressed.allMatch(seen::contains), title + ": a button that Tab does not come to");
-            dialog.close();
-        });
+        try {
+            List<Control> seen = tabs();
+            assertTrue(seen.size() > 3, seen.toString());
+            ui(() -> {
+                List<Control> asked = seen.stream().filter(c -> !(c instanceof Button b && (b.getStyle() & SWT.PUSH) != 0)).toList();
+                int backAtTheTop = 0;
+                for (int i = 1; i < asked.size(); i++) {
+                    Point before = asked.get(i - 1).toDisplay(0, 0);
+                    Point after = asked.get(i).toDisplay(0, 0);
+                    backAtTheTop += after.y > before.y + SAME_LINE || after.y > before.y - SAME_LINE && after.x > before.x ? 0 : 1;
+                }
+                assertTrue(backAtTheTop <= 1, title + ": up and down through " + asked);
+                List<Button> missed = find(dialog, Button.class).stream().filter(b -> (b.getStyle() & SWT.PUSH) != 0 && b.isEnabled() && b.isVisible() && !seen.contains(b)).toList();
+                assertEquals(List.of(), missed, title);
+            });
+        } finally {
+            ui(dialog::close);
+        }
     }
 }

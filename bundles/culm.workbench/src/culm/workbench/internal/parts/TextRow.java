@@ -61,7 +61,7 @@ final class TextRow {
 
     private void takeOver() {
         String typed = text.getText().strip();
-        if (!typed.equals(shown.strip())) {
+        if (text.getEditable() && !typed.equals(shown.strip())) {
             if (!enter.test(typed)) {
                 put(shown);
             }

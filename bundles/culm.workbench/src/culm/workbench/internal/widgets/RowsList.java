@@ -14,6 +14,8 @@ import culm.workbench.internal.look.Look;
 
 /** Rows that are painted one below the other: how they scroll, take the focus, follow the theme and are spoken. */
 public abstract class RowsList extends Canvas {
+    /** A scroll bar does not fit into less, and the toolkit complains; it happens for a moment while the editor is laid out, points. */
+    private static final int LEAST_WITH_BAR = 60;
     private final Look look;
     private int scrolled;
 
@@ -89,7 +91,7 @@ public abstract class RowsList extends Canvas {
         int whole = whole();
         int height = Math.max(1, getClientArea().height);
         ScrollBar bar = getVerticalBar();
-        bar.setVisible(whole > height);
+        bar.setVisible(whole > height && getSize().y >= LEAST_WITH_BAR);
         bar.setValues(Math.min(scrolled, Math.max(0, whole - height)), 0, Math.max(1, whole), Math.min(height, Math.max(1, whole)), step(), height);
         scrolled = whole > height ? bar.getSelection() : 0;
     }
