@@ -65,6 +65,15 @@ class CommandsTest {
     }
 
     @Test
+    void aFileThatCannotBeUsedIsToldInOneSentence() {
+        assertEquals(ExitCode.UNREADABLE, run("report", "none.reed"));
+        List<String> said = err.toString(StandardCharsets.UTF_8).lines().toList();
+        assertEquals(1, said.size(), said.toString());
+        assertTrue(said.get(0).startsWith("culm report: none.reed: "), said.toString());
+        assertEquals("", out.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
     void helpListsEveryCommandAndExplainsOne() {
         assertEquals(0, run("help"));
         String text = out.toString(StandardCharsets.UTF_8);

@@ -21,9 +21,11 @@ import org.junit.jupiter.api.io.TempDir;
 import culm.blank.rules.Rules;
 import culm.cli.Command;
 import culm.cli.CommandException;
+import culm.cli.ExitCode;
 import culm.cli.Terminal;
 import culm.design.Bridge;
 import culm.geometry.profile.Profiles;
+import culm.model.problem.FileProblemException;
 
 /** The bench's commands on a copy of the example studio, without a process. */
 class BenchCommandsTest {
@@ -58,6 +60,9 @@ class BenchCommandsTest {
         } catch (CommandException e) {
             terminal.err().println(e.getMessage());
             return e.code();
+        } catch (FileProblemException e) {
+            terminal.err().println(e.problem().message());
+            return ExitCode.UNREADABLE;
         }
     }
 
