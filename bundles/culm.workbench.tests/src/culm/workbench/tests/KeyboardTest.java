@@ -65,9 +65,14 @@ class KeyboardTest extends StudioTest {
             int reed = seen.indexOf(figure("Reed"));
             assertTrue(reed > seen.indexOf(field(editor, Inputs.FINISHED)), "the drawing comes after the numbers");
             List<String> links = seen.stream().filter(LinkText.class::isInstance).map(c -> ((LinkText) c).words()).toList();
-            assertTrue(links.containsAll(List.of("more", "Reed", "Graphs", "What changes if", "Explore")), links.toString());
+            assertTrue(links.containsAll(List.of("more", "Reed", "Graphs", "What changes if", "Explore")), seen.stream().map(KeyboardTest::words).toList().toString());
             assertTrue(seen.stream().allMatch(Control::isVisible));
         });
+    }
+
+    private static String words(Control control) {
+        Object path = control.getData("culm.path");
+        return control instanceof LinkText link ? "link " + link.words() : path != null ? path.toString() : control.getClass().getSimpleName() + " in " + control.getParent().getClass().getSimpleName();
     }
 
     @ParameterizedTest

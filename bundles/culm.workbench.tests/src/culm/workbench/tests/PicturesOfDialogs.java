@@ -2,7 +2,6 @@ package culm.workbench.tests;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Combo;
@@ -172,23 +171,6 @@ class PicturesOfDialogs extends PictureTaker {
             close(dialog);
             ui(() -> page().closeAllEditors(false));
             Files.writeString(file, text);
-        });
-    }
-
-    @Test
-    void menus() throws Exception {
-        small(() -> {
-            open("trial-12.reed");
-            for (String menu : List.of("File", "Edit", "Design", "Bench", "Studio", "View", "Help")) {
-                ui(() -> {
-                    var bar = window().getShell().getMenuBar();
-                    var item = Stream.of(bar.getItems()).filter(i -> i.getText().replace("&", "").equals(menu)).findFirst().orElseThrow();
-                    item.getMenu().setLocation(20, 40);
-                    item.getMenu().setVisible(true);
-                });
-                keep("menu-" + menu.toLowerCase(java.util.Locale.ROOT));
-                ui(() -> Stream.of(window().getShell().getMenuBar().getItems()).forEach(i -> i.getMenu().setVisible(false)));
-            }
         });
     }
 }

@@ -131,7 +131,7 @@ class StudioFilesTest extends StudioTest {
             pointer(tree, SWT.MouseEnter, cut);
             pointer(tree, SWT.MouseHover, cut);
         });
-        until("it is told", () -> told().anyMatch(t -> t.startsWith("Harbour Row, English horn 3\nsides close with ")));
+        until("it is told", () -> told().anyMatch(t -> t.startsWith("Harbour Row, English horn 3\n") && t.contains(": sides close with ")));
         ui(() -> pointer(view().viewer().getTree(), SWT.MouseExit, view().viewer().getTree().getItem(0)));
     }
 

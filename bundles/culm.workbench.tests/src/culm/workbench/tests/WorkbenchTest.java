@@ -88,10 +88,15 @@ public abstract class WorkbenchTest {
         until("the screen is painted", done::get);
     }
 
-    /** Keeps a picture of the screen, to be looked at. */
-    protected final void keepPicture(String name) throws Exception {
+    /** Waits until nothing is left to do and what has changed is on the screen. */
+    protected final void atRest() throws Exception {
         settle();
         painted();
+    }
+
+    /** Keeps a picture of the screen, to be looked at. */
+    protected final void keepPicture(String name) throws Exception {
+        atRest();
         WorkbenchExtension.keepPicture(display(), Path.of(System.getProperty("culm.screenshots"), name + ".png"));
     }
 

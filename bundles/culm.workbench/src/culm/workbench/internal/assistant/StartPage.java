@@ -45,15 +45,20 @@ final class StartPage extends WizardPage {
 
     @Override
     public void createControl(Composite parent) {
-        Composite area = new Composite(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(2, false);
-        layout.verticalSpacing = 8;
-        area.setLayout(layout);
-        new Label(area, SWT.NONE).setText("name");
-        name = new Text(area, SWT.BORDER);
+        Composite page = new Composite(parent, SWT.NONE);
+        GridLayout rows = new GridLayout();
+        rows.marginWidth = 0;
+        rows.marginHeight = 0;
+        rows.verticalSpacing = 0;
+        page.setLayout(rows);
+        // Each has its own, since the Tab key comes to a group's round buttons before all else in it.
+        Composite first = area(page);
+        new Label(first, SWT.NONE).setText("name");
+        name = new Text(first, SWT.BORDER);
         name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         name.setData("culm.ask", "name");
         name.addListener(SWT.Modify, e -> check());
+        Composite area = area(page);
         blank = radio(area, "a blank that works");
         which = new Combo(area, SWT.READ_ONLY);
         GridData indented = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
@@ -70,8 +75,26 @@ final class StartPage extends WizardPage {
         Button caliper = radio(area, "a caliper and a mandrel alone");
         (designs.isEmpty() ? caliper : blank).setSelection(true);
         blank.setEnabled(!designs.isEmpty());
-        setControl(area);
+        setControl(page);
         check();
+    }
+
+    @Override
+    public void setVisible(boolean visible) {
+        super.setVisible(visible);
+        if (visible) {
+            name.setFocus();
+        }
+    }
+
+    private static Composite area(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 8;
+        area.setLayout(layout);
+        area.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        return area;
     }
 
     private Button radio(Composite area, String words) {

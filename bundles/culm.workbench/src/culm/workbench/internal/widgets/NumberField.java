@@ -252,6 +252,8 @@ public final class NumberField extends Canvas {
             e.gc.setLineDash(new int[] { 4, 3 });
             e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.QUIET));
         }
-        e.gc.drawRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
+        // A line two wide lies on both sides of where it is drawn: all of it inside, or it is thinner at the top and the left.
+        int inside = trouble || focused ? 1 : 0;
+        e.gc.drawRoundRectangle(inside, inside, area.width - 1 - inside, area.height - 1 - inside, ROUND, ROUND);
     }
 }
