@@ -7,7 +7,6 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
@@ -16,6 +15,7 @@ import culm.figures.Palette;
 import culm.figures.Role;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.paint.Backing;
+import culm.workbench.internal.paint.Scaled;
 import culm.workbench.internal.paint.SwtColors;
 
 /** A page as it will be printed, made smaller or larger to fit. A click shows it as large as on paper, another the whole again. */
@@ -87,16 +87,6 @@ final class PagePreview extends Canvas {
         double y = height <= area.height ? (area.height - height) / 2 : (area.height - height) * atY;
         gc.setBackground(SwtColors.of(Palette.PRINT.of(Role.PAPER)));
         gc.fillRectangle((int) x, (int) y, (int) Math.ceil(width), (int) Math.ceil(height));
-        Transform transform = new Transform(getDisplay());
-        try {
-            transform.translate((float) x, (float) y);
-            transform.scale((float) scale, (float) scale);
-            gc.setAdvanced(true);
-            gc.setTransform(transform);
-            look.paperPainter().paint(gc, drawing, 0, 0);
-            gc.setTransform(null);
-        } finally {
-            transform.dispose();
-        }
+        Scaled.paint(gc, x, y, scale, () -> look.paperPainter().paint(gc, drawing, 0, 0));
     }
 }
