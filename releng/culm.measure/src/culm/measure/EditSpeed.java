@@ -15,7 +15,7 @@ import org.eclipse.ui.PlatformUI;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.StudioAdvisor;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.editor.DesignSession;
 
 /**
@@ -53,7 +53,7 @@ public final class EditSpeed implements IApplication {
     private void measure(Display display, Path design, int edits) {
         try {
             IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
-            DesignEditor editor = (DesignEditor) page.openEditor(new DesignInput(design), DesignEditor.ID);
+            DesignEditor editor = (DesignEditor) page.openEditor(new FileInput(design), DesignEditor.ID);
             DesignSession session = editor.getAdapter(DesignSession.class);
             until(display, () -> !session.pending() && ReedSeen.in(display));
             Canvas reed = ReedSeen.canvas(display).orElseThrow();

@@ -13,7 +13,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.batch.BatchActions;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.explore.VariantsPage;
 import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.studio.StudioView;
@@ -92,7 +92,7 @@ class PicturesOfDialogs extends PictureTaker {
         small(() -> {
             Path parts = folder.resolve("harbour-row.parts");
             String text = Files.readString(parts);
-            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new DesignInput(parts), PartsEditor.ID));
+            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new FileInput(parts), PartsEditor.ID));
             ui(() -> editor.choose("staple-47"));
             Shell replace = dialog("culm.sharing.replace", "Replace 47, class set");
             keep("dialog-replace-opened");

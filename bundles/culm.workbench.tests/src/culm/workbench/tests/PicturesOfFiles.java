@@ -12,7 +12,7 @@ import culm.blank.Inputs;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.log.LogEditor;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.editor.DesignInput;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.history.HistoryEditor;
 import culm.workbench.internal.pair.PairEditor;
 import culm.workbench.internal.pair.PairInput;
@@ -24,7 +24,7 @@ class PicturesOfFiles extends PictureTaker {
     @Test
     void parts() throws Exception {
         smallAndLarge(() -> {
-            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new DesignInput(folder.resolve("harbour-row.parts")), PartsEditor.ID));
+            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new FileInput(folder.resolve("harbour-row.parts")), PartsEditor.ID));
             keep("parts-opened");
             for (String part : ui(() -> editor.parts().stream().map(p -> p.getId()).toList())) {
                 ui(() -> editor.choose(part));
@@ -150,7 +150,7 @@ class PicturesOfFiles extends PictureTaker {
             Path parts = folder.resolve("harbour-row.parts");
             String drawer = Files.readString(parts);
             Files.writeString(parts, drawer.replace("format=\"1\"", "format=\"99\""));
-            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new DesignInput(parts), PartsEditor.ID));
+            PartsEditor editor = ui(() -> (PartsEditor) page().openEditor(new FileInput(parts), PartsEditor.ID));
             ui(() -> editor.choose("staple-47"));
             keep("guard-parts");
             ui(() -> page().closeAllEditors(false));
