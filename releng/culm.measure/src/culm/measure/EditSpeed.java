@@ -14,8 +14,8 @@ import org.eclipse.ui.PlatformUI;
 
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.StudioAdvisor;
-import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.app.FileInput;
+import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignSession;
 
 /**

@@ -41,7 +41,6 @@ final class EditorBody {
     private DesignEditor.Page page = DesignEditor.Page.REED;
     private Shown drawn;
     private DesignEditor.Page drawnOn;
-    private boolean wanted;
 
     EditorBody(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
         this.session = session;
@@ -97,14 +96,11 @@ final class EditorBody {
 
     /** Puts the focus into the first number, as soon as the numbers are there. */
     void focus() {
-        form.ifMade().ifPresentOrElse(ParameterForm::focusFirst, () -> {
-            wanted = true;
-            form.setFocus();
-        });
+        form.ifMade().ifPresentOrElse(ParameterForm::focusFirst, form::setFocus);
     }
 
     private void formMade() {
-        if (wanted && form.isFocusControl()) {
+        if (form.isFocusControl()) {
             form.get().focusFirst();
         }
     }

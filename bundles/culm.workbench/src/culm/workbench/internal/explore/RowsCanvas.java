@@ -22,6 +22,8 @@ import culm.workbench.internal.widgets.SignPainter;
 
 /** A table of variants. Only the rows that can be seen are painted, so a million of them are as quick as ten. */
 public final class RowsCanvas extends Canvas {
+    /** The strip before the chosen row, points. */
+    private static final int CHOSEN = 3;
     private static final int LEFT = 24;
     private static final int SIGN = 10;
     private static final int PAD = 6;
@@ -33,8 +35,6 @@ public final class RowsCanvas extends Canvas {
     private String pinnedName = "";
     private int[] rows = new int[0];
     private RowOrder order = RowOrder.ALL;
-    /** The strip before the chosen row, points. */
-    private static final int CHOSEN = 3;
     private int selected = -1;
     private Consumer<RowOrder> sort = o -> {
     };

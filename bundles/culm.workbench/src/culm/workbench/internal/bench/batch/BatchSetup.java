@@ -88,13 +88,13 @@ final class BatchSetup extends Composite {
         down = link("down", true, changed);
         line = line(8);
         words("caliper ±", Caliper.HELP);
-        caliper = field("caliper", typed -> number(typed, MOST_CALIPER, edits::caliper));
+        caliper = field("caliper", typed -> number(typed, form(), 0, MOST_CALIPER, " mm", edits::caliper));
         words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
-        below = field("below", typed -> number(typed, MOST_BELOW, edits::wrapBelowTop));
+        below = field("below", typed -> number(typed, form(), 0, MOST_BELOW, " mm", edits::wrapBelowTop));
         words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
-        step = field("step", typed -> split(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> by.step(v)));
+        step = field("step", typed -> number(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> split(by.step(v))));
         words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
-        margin = field("margin", typed -> split(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> by.margin(v)));
+        margin = field("margin", typed -> number(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> split(by.margin(v))));
     }
 
     private Composite line(int columns) {
@@ -149,11 +149,12 @@ final class BatchSetup extends Composite {
         return NumberForm.of(Quantity.LENGTH, workshop.units().now(), 0);
     }
 
-    private boolean number(String typed, double most, DoubleFunction<Optional<String>> take) {
+    private boolean number(String typed, NumberForm form, double least, double most, String unit, DoubleFunction<Optional<String>> take) {
         Optional<String> wrong;
         try {
-            double value = form().parse(typed);
-            wrong = value >= 0 && value <= most ? take.apply(value) : Optional.of("It lies between 0 and " + culm.model.text.Numbers.format(most) + " mm.");
+            double value = form.parse(typed);
+            wrong = value >= least && value <= most ? take.apply(value)
+                    : Optional.of("It lies between " + culm.model.text.Numbers.format(least) + " and " + culm.model.text.Numbers.format(most) + unit + ".");
         } catch (NumberFormatException e) {
             wrong = Optional.of(e.getMessage());
         }
@@ -161,21 +162,10 @@ final class BatchSetup extends Composite {
         return wrong.isEmpty();
     }
 
-    private boolean split(String typed, NumberForm form, double least, double most, String unit, DoubleFunction<SplitBy> with) {
-        String wrong = "";
-        try {
-            double value = form.parse(typed);
-            if (value >= least && value <= most) {
-                by = with.apply(value);
-                resplit.run();
-            } else {
-                wrong = "It lies between " + culm.model.text.Numbers.format(least) + " and " + culm.model.text.Numbers.format(most) + unit + ".";
-            }
-        } catch (NumberFormatException e) {
-            wrong = e.getMessage();
-        }
-        say.accept(wrong);
-        return wrong.isEmpty();
+    private Optional<String> split(SplitBy now) {
+        by = now;
+        resplit.run();
+        return Optional.empty();
     }
 
     /** What to do when the batch is to be split another way. */
