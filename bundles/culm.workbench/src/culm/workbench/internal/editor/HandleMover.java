@@ -175,7 +175,7 @@ final class HandleMover {
     }
 
     private List<Handle> handles() {
-        return canvas.drawing().map(d -> d.handles().stream().sorted((a, b) -> Double.compare(a.x(), b.x())).toList()).orElse(List.of());
+        return canvas.onScreen().map(d -> d.handles().stream().sorted((a, b) -> Double.compare(a.x(), b.x())).toList()).orElse(List.of());
     }
 
     private int index(List<Handle> handles) {

@@ -9,12 +9,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
@@ -34,11 +31,10 @@ import culm.figures.reed.ReedOptions;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.paint.Backing;
-import culm.workbench.internal.paint.SwtPainter;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
-final class ReedCanvas extends Canvas implements Figure {
+final class ReedCanvas extends DrawnCanvas implements Figure {
     private static final int ROWS = 4;
     private static final double GRAPH_MOST = 320;
     private static final double GRAPH_LEAST = 70;
@@ -46,9 +42,7 @@ final class ReedCanvas extends Canvas implements Figure {
     private static final double NARROWEST = 260;
     private static final double ZOOM_STEP = 1.25;
     private static final double ZOOM_MOST = 40;
-    private final Look look;
     private final PointerHeight pointer;
-    private final Backing backing;
     private Optional<Reed> reed = Optional.empty();
     private Limits limits = Limits.STANDARD;
     private Optional<ReedDrawing> drawn = Optional.empty();
@@ -62,36 +56,21 @@ final class ReedCanvas extends Canvas implements Figure {
     private String chosen = "";
 
     ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
-        this.look = look;
+        super(parent, look, SWT.NO_BACKGROUND);
         this.pointer = pointer;
-        look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintAll);
-        look.onChange(this, () -> {
-            backing.forget();
-            redraw();
-        });
         pointer.onChange(() -> {
             if (!isDisposed()) {
                 redraw();
             }
         });
-        addListener(SWT.Paint, this::paint);
-        addListener(SWT.Resize, e -> changed());
         addListener(SWT.MouseVerticalWheel, this::wheel);
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = drawing().map(d -> d.title() + ". " + d.description()).orElse("");
-            }
-        });
     }
 
     void show(Optional<Reed> newReed, Limits newLimits, List<Finding> findings) {
         reed = newReed;
         ringed = ringed(findings);
         limits = newLimits;
-        changed();
+        anew();
     }
 
     /** {@return what is drawn now, laid out for this size} */
@@ -100,10 +79,6 @@ final class ReedCanvas extends Canvas implements Figure {
             drawn = Optional.of(layOut(reed.get()));
         }
         return drawn;
-    }
-
-    Optional<Drawing> drawing() {
-        return reedDrawing().map(ReedDrawing::drawing);
     }
 
     /** One drawing for each change: the room found for the last one is kept while it suffices. */
@@ -149,7 +124,7 @@ final class ReedCanvas extends Canvas implements Figure {
         if (zoomed()) {
             scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
         }
-        return ReedView.draw(what, limits, scale, look.measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
+        return ReedView.draw(what, limits, scale, look().measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
     }
 
     @Override
@@ -159,7 +134,7 @@ final class ReedCanvas extends Canvas implements Figure {
 
     @Override
     public Optional<Drawing> onScreen() {
-        return drawing();
+        return reedDrawing().map(ReedDrawing::drawing);
     }
 
     @Override
@@ -182,9 +157,9 @@ final class ReedCanvas extends Canvas implements Figure {
         }).orElse(List.of()));
     }
 
-    /** {@return where the drawing begins, across} */
-    double left() {
-        return drawing().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
+    @Override
+    protected double left() {
+        return onScreen().map(d -> Math.max(0, (getClientArea().width - d.width()) / 2)).orElse(0.0);
     }
 
     /** {@return the height under a place on this canvas, if it is on the reed} */
@@ -200,7 +175,7 @@ final class ReedCanvas extends Canvas implements Figure {
     /** {@return the handle under a place, the nearest} */
     Optional<Handle> handleAt(int x, int y) {
         double near = Handle.RADIUS + 4;
-        return drawing().stream().flatMap(d -> d.handles().stream())
+        return onScreen().stream().flatMap(d -> d.handles().stream())
                 .filter(h -> Math.hypot(h.x() + left() - x, h.y() - y) <= near)
                 .min((a, b) -> Double.compare(Math.hypot(a.x() + left() - x, a.y() - y), Math.hypot(b.x() + left() - x, b.y() - y)));
     }
@@ -252,7 +227,7 @@ final class ReedCanvas extends Canvas implements Figure {
         if (factor <= 0) {
             zoomFrom = Double.NaN;
             zoomTo = Double.NaN;
-            changed();
+            anew();
             return;
         }
         double top = reed.get().top();
@@ -268,7 +243,7 @@ final class ReedCanvas extends Canvas implements Figure {
             zoomFrom = Math.max(0, Math.min(top - length, next.from()));
             zoomTo = zoomFrom + length;
         }
-        changed();
+        anew();
     }
 
     /** Shows the whole reed. */
@@ -307,47 +282,39 @@ final class ReedCanvas extends Canvas implements Figure {
         return new Point(width, mostHeight(width));
     }
 
-    private void changed() {
+    @Override
+    protected void forget() {
         drawn = Optional.empty();
-        backing.forget();
-        redraw();
     }
 
-    private void paintAll(GC gc) {
-        gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(getClientArea());
-        reedDrawing().ifPresent(d -> look.painter().paint(gc, d.drawing(), left(), 0));
-    }
-
-    private void paint(Event e) {
+    @Override
+    protected void paintOver(GC gc) {
         Optional<ReedDrawing> now = reedDrawing();
-        backing.paint(e.gc);
         if (now.isEmpty()) {
             return;
         }
-        SwtPainter painter = look.painter();
         pointer.height().ifPresent(z -> {
             if (now.get().scale().shows(z)) {
                 Drawing over = new Drawing(now.get().drawing().width(), now.get().drawing().height(), "", "",
-                        java.util.List.of(now.get().pointer(z, look.measure())));
-                painter.paint(e.gc, over, left(), 0);
+                        List.of(now.get().pointer(z, look().measure())));
+                look().painter().paint(gc, over, left(), 0);
             }
         });
-        ringed.forEach(id -> ring(e, now.get(), id, SWT.LINE_SOLID, Role.DOES_NOT, id.equals(chosen) ? 2 : 1));
+        ringed.forEach(id -> ring(gc, now.get(), id, SWT.LINE_SOLID, Role.DOES_NOT, id.equals(chosen) ? 2 : 1));
         if (!ringed.contains(chosen)) {
-            ring(e, now.get(), chosen, SWT.LINE_SOLID, Role.QUIET, 2);
+            ring(gc, now.get(), chosen, SWT.LINE_SOLID, Role.QUIET, 2);
         }
         if (isFocusControl()) {
-            ring(e, now.get(), focused, SWT.LINE_DOT, Role.INK, 1);
+            ring(gc, now.get(), focused, SWT.LINE_DOT, Role.INK, 1);
         }
     }
 
-    private void ring(Event e, ReedDrawing now, String id, int line, Role role, int width) {
+    private void ring(GC gc, ReedDrawing now, String id, int line, Role role, int width) {
         now.drawing().handles().stream().filter(h -> h.id().equals(id)).findFirst().ifPresent(h -> {
-            e.gc.setForeground(look.colour(role));
-            e.gc.setLineWidth(width);
-            e.gc.setLineStyle(line);
-            e.gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
+            gc.setForeground(look().colour(role));
+            gc.setLineWidth(width);
+            gc.setLineStyle(line);
+            gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
         });
     }
 }

@@ -9,7 +9,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.LineAttributes;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.graphics.Transform;
 
 import culm.figures.Anchor;
 import culm.figures.Box;
@@ -118,23 +117,7 @@ public final class SwtPainter {
             paint.run();
             return;
         }
-        transformed(t -> t.translate((float) dx, (float) dy), paint);
-    }
-
-    private void transformed(java.util.function.Consumer<Transform> change, Runnable paint) {
-        Transform before = new Transform(gc.getDevice());
-        Transform now = new Transform(gc.getDevice());
-        try {
-            gc.getTransform(before);
-            gc.getTransform(now);
-            change.accept(now);
-            gc.setTransform(now);
-            paint.run();
-            gc.setTransform(before);
-        } finally {
-            now.dispose();
-            before.dispose();
-        }
+        Transformed.paint(gc, t -> t.translate((float) dx, (float) dy), paint);
     }
 
     private void shape(Shape shape) {
@@ -180,7 +163,7 @@ public final class SwtPainter {
             string(text, text.x(), text.y());
             return;
         }
-        transformed(t -> {
+        Transformed.paint(gc, t -> {
             t.translate((float) text.x(), (float) text.y());
             t.rotate((float) text.turn());
         }, () -> string(text, 0, 0));

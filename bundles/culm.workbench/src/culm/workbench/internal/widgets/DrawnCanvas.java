@@ -63,6 +63,11 @@ public abstract class DrawnCanvas extends Canvas {
         anew();
     }
 
+    /** {@return where the drawing begins, across} */
+    protected double left() {
+        return 0;
+    }
+
     /** Paints what changes more often than the drawing. */
     protected void paintOver(GC gc) {
         // Most show only their drawing.
@@ -81,6 +86,6 @@ public abstract class DrawnCanvas extends Canvas {
     private void paintAll(GC gc) {
         gc.setBackground(look.colour(Role.PAPER));
         gc.fillRectangle(getClientArea());
-        onScreen().ifPresent(d -> look.painter().paint(gc, d, 0, 0));
+        onScreen().ifPresent(d -> look.painter().paint(gc, d, left(), 0));
     }
 }

@@ -15,8 +15,8 @@ import culm.figures.Palette;
 import culm.figures.Role;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.paint.Backing;
-import culm.workbench.internal.paint.Scaled;
 import culm.workbench.internal.paint.SwtColors;
+import culm.workbench.internal.paint.Transformed;
 
 /** A page as it will be printed, made smaller or larger to fit. A click shows it as large as on paper, another the whole again. */
 final class PagePreview extends Canvas {
@@ -87,6 +87,9 @@ final class PagePreview extends Canvas {
         double y = height <= area.height ? (area.height - height) / 2 : (area.height - height) * atY;
         gc.setBackground(SwtColors.of(Palette.PRINT.of(Role.PAPER)));
         gc.fillRectangle((int) x, (int) y, (int) Math.ceil(width), (int) Math.ceil(height));
-        Scaled.paint(gc, x, y, scale, () -> look.paperPainter().paint(gc, drawing, 0, 0));
+        Transformed.paint(gc, t -> {
+            t.translate((float) x, (float) y);
+            t.scale((float) scale, (float) scale);
+        }, () -> look.paperPainter().paint(gc, drawing, 0, 0));
     }
 }

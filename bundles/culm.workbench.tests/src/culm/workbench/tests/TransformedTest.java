@@ -10,10 +10,10 @@ import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Transform;
 import org.junit.jupiter.api.Test;
 
-import culm.workbench.internal.paint.Scaled;
+import culm.workbench.internal.paint.Transformed;
 
 /** What is painted smaller on a surface that is twice as fine lies where it does on any other. */
-class ScaledTest extends WorkbenchTest {
+class TransformedTest extends WorkbenchTest {
     private static final RGB WHITE = new RGB(255, 255, 255);
     private static final RGB BLACK = new RGB(0, 0, 0);
 
@@ -28,7 +28,10 @@ class ScaledTest extends WorkbenchTest {
                 gc.fillRectangle(0, 0, 100, 100);
                 gc.setBackground(display().getSystemColor(SWT.COLOR_BLACK));
                 gc.setTransform(fine);
-                Scaled.paint(gc, 10, 5, 3, () -> gc.fillRectangle(0, 0, 4, 4));
+                Transformed.paint(gc, t -> {
+                    t.translate(10, 5);
+                    t.scale(3, 3);
+                }, () -> gc.fillRectangle(0, 0, 4, 4));
                 gc.fillRectangle(40, 40, 4, 4);
                 return image.getImageData();
             } finally {
