@@ -19,6 +19,8 @@ final class GiveOrTake {
     private static final double SMALL = 1e-2;
     private static final double FAR = 5;
     private static final double LEAST_SHARE = 0.04;
+    /** So many draws at once stay in the nearest cache. */
+    private static final int PART = 256;
 
     private final Blank blank;
     private final double overlap;
@@ -62,8 +64,7 @@ final class GiveOrTake {
     /** False when the draws reached below what was looked at. */
     private boolean bands(double look, boolean closes) {
         Spread spread = new Spread(blank, look);
-        double[] middle = new double[3];
-        spread.at(new double[spread.names().size()], middle);
+        double[] middle = column(spread.at(new double[spread.names().size()][1]), 0);
         double[] first = firstOrder(spread);
         double[][] drawn = draws(spread);
         double[] heights = drawn[0];
@@ -82,44 +83,43 @@ final class GiveOrTake {
         return sorted[(int) Math.ceil(TAIL * sorted.length) - 1];
     }
 
-    /** Half-widths of the first order, for each of the three results. */
+    private static double[] column(double[][] rows, int i) {
+        return Arrays.stream(rows).mapToDouble(row -> row[i]).toArray();
+    }
+
+    /** Half-widths of the first order, for each of the three results: each input moved a little up, then a little down. */
     private static double[] firstOrder(Spread spread) {
         int n = spread.names().size();
-        double[] x = new double[n];
-        double[] up = new double[3];
-        double[] down = new double[3];
-        double[] sum = new double[3];
+        double[][] x = new double[n][2 * n];
         for (int k = 0; k < n; k++) {
-            double reach = spread.reach(k);
-            if (reach == 0) {
-                continue;
-            }
-            x[k] = SMALL * reach;
-            spread.at(x, up);
-            x[k] = -SMALL * reach;
-            spread.at(x, down);
-            x[k] = 0;
-            for (int r = 0; r < 3; r++) {
-                double part = (up[r] - down[r]) / (2 * SMALL) / Math.sqrt(3);
-                sum[r] += Double.isFinite(part) ? part * part : 0;
-            }
+            x[k][2 * k] = SMALL * spread.reach(k);
+            x[k][2 * k + 1] = -SMALL * spread.reach(k);
         }
-        return Arrays.stream(sum).map(square -> COVERAGE * Math.sqrt(square)).toArray();
+        double[][] moved = spread.at(x);
+        double[] half = new double[moved.length];
+        for (int r = 0; r < half.length; r++) {
+            double sum = 0;
+            for (int k = 0; k < n; k++) {
+                double part = spread.reach(k) == 0 ? 0 : (moved[r][2 * k] - moved[r][2 * k + 1]) / (2 * SMALL) / Math.sqrt(3);
+                sum += Double.isFinite(part) ? part * part : 0;
+            }
+            half[r] = COVERAGE * Math.sqrt(sum);
+        }
+        return half;
     }
 
     private static double[][] draws(Spread spread) {
         int n = spread.names().size();
         LatinDraws draws = new LatinDraws(spread.names());
         double[][] drawn = new double[3][LatinDraws.DRAWS];
-        double[] x = new double[n];
-        double[] result = new double[3];
-        for (int i = 0; i < LatinDraws.DRAWS; i++) {
+        double[][] x = new double[n][PART];
+        for (int from = 0; from < LatinDraws.DRAWS; from += PART) {
             for (int k = 0; k < n; k++) {
-                x[k] = spread.reach(k) * draws.at(i, k);
+                draws.fill(k, from, spread.reach(k), x[k]);
             }
-            spread.at(x, result);
-            for (int r = 0; r < 3; r++) {
-                drawn[r][i] = result[r];
+            double[][] part = spread.at(x);
+            for (int r = 0; r < drawn.length; r++) {
+                System.arraycopy(part[r], 0, drawn[r], from, PART);
             }
         }
         for (double[] values : drawn) {

@@ -27,9 +27,11 @@ final class LatinDraws {
         }
     }
 
-    /** Draw i of input k, between -1 and 1. */
-    double at(int i, int k) {
-        return (2 * order[k][i] + 1 - DRAWS) / (double) DRAWS;
+    /** As many draws of input k as there is room for, from draw {@code from} on, each between -1 and 1 times {@code reach}. */
+    void fill(int k, int from, double reach, double[] into) {
+        for (int i = 0; i < into.length; i++) {
+            into[i] = reach * ((2 * order[k][from + i] + 1 - DRAWS) / (double) DRAWS);
+        }
     }
 
     /** Made once, when a band is first asked for, and never changed. */

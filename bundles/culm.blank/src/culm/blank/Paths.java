@@ -2,9 +2,8 @@ package culm.blank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
@@ -16,10 +15,31 @@ import culm.geometry.shape.MeasuredShape;
 
 /** Reads and writes the numbers of a blank by path. */
 final class Paths {
-    private static final Pattern CELL = Pattern.compile("([A-Za-z0-9]+)\\[(\\d{1,4})\\]\\.([A-Za-z0-9]+)");
     private static final String INSIDE = "inside";
 
     private Paths() {
+    }
+
+    /** A cell of a table in what a path says behind its part, {@code places[3].width}; read by hand, since it is asked a thousand times for each blank. */
+    private record Cell(String table, int row, String column) {
+        private static final int MOST_DIGITS = 4;
+
+        static Optional<Cell> in(String rest) {
+            int open = rest.indexOf('[');
+            int close = rest.indexOf("].", open + 1);
+            if (open < 1 || close < 0 || close - open < 2 || close - open - 1 > MOST_DIGITS || close + 2 == rest.length()) {
+                return Optional.empty();
+            }
+            int row = 0;
+            for (int i = open + 1; i < close; i++) {
+                int digit = rest.charAt(i) - '0';
+                if (digit < 0 || digit > 9) {
+                    return Optional.empty();
+                }
+                row = 10 * row + digit;
+            }
+            return Optional.of(new Cell(rest.substring(0, open), row, rest.substring(close + 2)));
+        }
     }
 
     static OptionalDouble value(Blank blank, String path) {
@@ -28,15 +48,15 @@ final class Paths {
             return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
         }
         String rest = rest(path);
-        Matcher cell = CELL.matcher(rest);
-        if (cell.matches()) {
-            TableParameter described = table(typeOf(blank, path), part(path), cell.group(1), path);
-            Table rows = part(path).equals(INSIDE) ? blank.insideWidths().orElseThrow(() -> unknown(path)) : values(blank, path).table(cell.group(1));
-            int row = Integer.parseInt(cell.group(2));
-            if (row >= rows.rows()) {
+        Optional<Cell> cell = Cell.in(rest);
+        if (cell.isPresent()) {
+            Cell at = cell.get();
+            TableParameter described = table(typeOf(blank, path), part(path), at.table(), path);
+            Table rows = part(path).equals(INSIDE) ? blank.insideWidths().orElseThrow(() -> unknown(path)) : values(blank, path).table(at.table());
+            if (at.row() >= rows.rows()) {
                 throw unknown(path);
             }
-            return OptionalDouble.of(rows.cell(row, column(described, cell.group(3), path)));
+            return OptionalDouble.of(rows.cell(at.row(), column(described, at.column(), path)));
         }
         Values values = values(blank, path);
         return values.has(rest) ? OptionalDouble.of(values.number(rest)) : OptionalDouble.empty();
@@ -64,10 +84,10 @@ final class Paths {
             return typed;
         }
         ProfileType type = typeOf(blank, path);
-        Matcher cell = CELL.matcher(rest(path));
-        if (cell.matches()) {
-            TableParameter table = table(type, part(path), cell.group(1), path);
-            return table.columns().get(column(table, cell.group(3), path));
+        Optional<Cell> cell = Cell.in(rest(path));
+        if (cell.isPresent()) {
+            TableParameter table = table(type, part(path), cell.get().table(), path);
+            return table.columns().get(column(table, cell.get().column(), path));
         }
         return type.parameters().stream().filter(p -> p.id().equals(rest(path))).findFirst().orElseThrow(() -> unknown(path));
     }
@@ -117,10 +137,11 @@ final class Paths {
 
     private static <T extends ProfileType> Profile<T> changed(Profile<T> profile, String path, double value) {
         String rest = rest(path);
-        Matcher cell = CELL.matcher(rest);
-        if (cell.matches()) {
-            TableParameter described = table(profile.type(), part(path), cell.group(1), path);
-            return profile.with(profile.values().with(cell.group(1), changed(profile.values().table(cell.group(1)), described, path, value)));
+        Optional<Cell> cell = Cell.in(rest);
+        if (cell.isPresent()) {
+            String id = cell.get().table();
+            TableParameter described = table(profile.type(), part(path), id, path);
+            return profile.with(profile.values().with(id, changed(profile.values().table(id), described, path, value)));
         }
         if (profile.type().parameters().stream().noneMatch(p -> p.id().equals(rest))) {
             throw unknown(path);
@@ -129,11 +150,8 @@ final class Paths {
     }
 
     private static Table changed(Table rows, TableParameter described, String path, double value) {
-        Matcher cell = CELL.matcher(rest(path));
-        if (!cell.matches() || Integer.parseInt(cell.group(2)) >= rows.rows()) {
-            throw unknown(path);
-        }
-        return rows.with(Integer.parseInt(cell.group(2)), column(described, cell.group(3), path), value);
+        Cell cell = Cell.in(rest(path)).filter(c -> c.row() < rows.rows()).orElseThrow(() -> unknown(path));
+        return rows.with(cell.row(), column(described, cell.column(), path), value);
     }
 
     private static <T> T required(T part, String path) {

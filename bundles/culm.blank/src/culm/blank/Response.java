@@ -1,6 +1,7 @@
 package culm.blank;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -26,6 +27,7 @@ final class Response {
     private final double[] depth = new double[NODES];
     private final double[] base = new double[NODES];
     private final double[] needed = new double[NODES];
+    private final double[] about = new double[NODES];
     private final double[] given = new double[NODES];
     private final List<Input> inputs = new ArrayList<>();
     private final List<double[]> linear = new ArrayList<>();
@@ -44,6 +46,7 @@ final class Response {
         for (int j = 0; j < NODES; j++) {
             depth[j] = Chebyshev.node(from, to, NODES - 1 - j, NODES - 1);
             needed[j] = seam.needed(top - depth[j]);
+            about[j] = seam.aboutNeeded(top - depth[j]);
             given[j] = seam.given(top - depth[j]);
             base[j] = 2 * (needed[j] - given[j]);
         }
@@ -92,11 +95,7 @@ final class Response {
         if (Math.abs(by) < NOTHING) {
             return null;
         }
-        String part = input.path().substring(0, input.path().indexOf('.'));
-        boolean cane = part.equals("shape") || part.equals("inside") || part.equals("fit");
-        boolean staple = part.equals("staple") && !input.path().equals(Inputs.STAPLE_LENGTH);
-        boolean along = blank.gougeEnd().isPresent();
-        boolean keepNeeded = cane && !(along && input.path().equals(Inputs.FOLDED_LENGTH)) || input.path().equals(Inputs.TIE_LENGTH) && !along;
+        Touched touched = Touched.by(blank, input.path());
         try {
             Blank other = blank.with(input.path(), input.value() + by);
             Seam seam = new Seam(other);
@@ -104,7 +103,8 @@ final class Response {
             double[] open = new double[NODES];
             for (int j = 0; j < NODES; j++) {
                 double z = otherTop - depth[j];
-                open[j] = 2 * ((keepNeeded ? needed[j] : seam.needed(z)) - (staple ? given[j] : seam.given(z)));
+                double more = touched.needed() ? seam.aboutNeeded(z) - about[j] : 0;
+                open[j] = 2 * (needed[j] + more - (touched.given() ? seam.given(z) : given[j]));
             }
             return open;
         } catch (IllegalArgumentException refusedOrOutsideTheRows) {
@@ -122,16 +122,32 @@ final class Response {
         return depth[j];
     }
 
-    /** G at the nodes. @param x how far each of {@link #inputs()} is moved, from place {@code first} on; @param open receives the result */
-    void open(double[] x, int[] places, double[] open) {
-        System.arraycopy(base, 0, open, 0, NODES);
+    /**
+     * G at the nodes, for many moves at once.
+     * @param x how far what has a name is moved, [name][move]; @param places where in it each of {@link #inputs()} stands; @param open receives G, [node][move]
+     */
+    void open(double[][] x, int[] places, double[][] open) {
+        int moves = open[0].length;
+        double[] by = new double[moves];
+        for (int j = 0; j < NODES; j++) {
+            Arrays.fill(open[j], base[j]);
+        }
         for (int i = 0; i < places.length; i++) {
-            double by = Math.min(highest.get(i), Math.max(lowest.get(i), x[places[i]]));
-            double[] slope = linear.get(i);
-            double[] bend = curved.get(i);
-            for (int j = 0; j < NODES; j++) {
-                open[j] += (slope[j] + bend[j] * by) * by;
+            double least = lowest.get(i);
+            double most = highest.get(i);
+            double[] moved = x[places[i]];
+            for (int m = 0; m < moves; m++) {
+                by[m] = Math.min(most, Math.max(least, moved[m]));
             }
+            for (int j = 0; j < NODES; j++) {
+                add(linear.get(i)[j], curved.get(i)[j], by, open[j]);
+            }
+        }
+    }
+
+    private static void add(double slope, double bend, double[] by, double[] open) {
+        for (int m = 0; m < by.length; m++) {
+            open[m] += (slope + bend * by[m]) * by[m];
         }
     }
 

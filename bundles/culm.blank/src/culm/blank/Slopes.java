@@ -20,11 +20,17 @@ final class Slopes {
     private final Blank blank;
     private final double z;
     private final double top;
+    private final Seam seam;
+    private final double needed;
+    private final double given;
 
     Slopes(Blank blank, double z) {
         this.blank = blank;
         this.z = z;
         this.top = blank.number(Inputs.STAPLE_LENGTH);
+        this.seam = new Seam(blank);
+        this.needed = seam.needed(z);
+        this.given = seam.given(z);
     }
 
     /** dG/dz at z, mm per mm. */
@@ -32,7 +38,6 @@ final class Slopes {
         double h = 1e-4;
         double a = Math.max(0, z - h);
         double b = Math.min(top, z + h);
-        Seam seam = new Seam(blank);
         return (seam.open(b) - seam.open(a)) / (b - a);
     }
 
@@ -49,23 +54,26 @@ final class Slopes {
 
     private double of(Input input) {
         double h = input.parameter().quantity() == Quantity.SHARE ? 1e-4 : 1e-3;
-        double up = open(input.path(), input.value() + h);
-        double down = open(input.path(), input.value() - h);
+        Touched touched = Touched.by(blank, input.path());
+        double up = open(input.path(), input.value() + h, touched);
+        double down = open(input.path(), input.value() - h, touched);
         if (Double.isNaN(up) && Double.isNaN(down)) {
             return 0;
         }
         if (Double.isNaN(up) || Double.isNaN(down)) {
-            double here = new Seam(blank).open(z);
+            double here = 2 * (needed - given);
             return Double.isNaN(up) ? (here - down) / h : (up - here) / h;
         }
         return (up - down) / (2 * h);
     }
 
     /** NaN where the moved input is refused: a place that is fixed by definition, or the end of its range. */
-    private double open(String path, double value) {
+    private double open(String path, double value, Touched touched) {
         try {
             Blank moved = blank.with(path, value);
-            return new Seam(moved).open(Math.min(z, moved.number(Inputs.STAPLE_LENGTH)));
+            Seam seam = new Seam(moved);
+            double at = Math.min(z, moved.number(Inputs.STAPLE_LENGTH));
+            return 2 * ((touched.needed() ? seam.needed(at) : needed) - (touched.given() ? seam.given(at) : given));
         } catch (GeometryException refused) {
             return Double.NaN;
         }

@@ -25,8 +25,13 @@ final class Spread {
     private final List<String> names = new ArrayList<>();
     private final List<Double> reach = new ArrayList<>();
     private final Map<String, Integer> index = new HashMap<>();
-    private final double[] open = new double[Response.NODES];
     private final double to;
+    private final double crooked;
+    private final double tie;
+    private final double folded;
+    private final double top;
+    private final double wrapTop;
+    private final double pitch;
     private final Worked worked;
 
     /**
@@ -41,6 +46,12 @@ final class Spread {
         for (String path : List.of(Inputs.STAPLE_LENGTH, Inputs.WRAP_TOP, Inputs.THREAD_PITCH, Inputs.CROOKED)) {
             variable(path, blank.tolerance(path));
         }
+        this.crooked = blank.number(Inputs.CROOKED);
+        this.tie = blank.number(Inputs.TIE_LENGTH);
+        this.folded = blank.number(Inputs.FOLDED_LENGTH);
+        this.top = blank.number(Inputs.STAPLE_LENGTH);
+        this.wrapTop = blank.number(Inputs.WRAP_TOP);
+        this.pitch = blank.number(Inputs.THREAD_PITCH);
         this.worked = blank.fit().map(Worked::new).orElse(null);
     }
 
@@ -63,36 +74,39 @@ final class Spread {
     }
 
     /**
-     * Closing (positive infinity when the sides never close), turns left (negative infinity then), and opening at the staple's top.
-     * @param x how far each of {@link #names()} is moved; not for several threads at once
+     * Closing (positive infinity when the sides never close), turns left (negative infinity then), and opening at the staple's top, for many moves at once.
+     * @param x how far each of {@link #names()} is moved, [name][move], mm or a share; @return [result][move]
      */
-    void at(double[] x, double[] result) {
+    double[][] at(double[][] x) {
+        int moves = x[0].length;
+        double[][] result = new double[3][moves];
+        double[][] open = new double[Response.NODES][moves];
         response.open(x, places, open);
-        double shift = worked == null ? 0 : 2 * worked.shift(x);
-        double crooked = blank.number(Inputs.CROOKED);
-        double aside = Math.abs(crooked + moved(x, Inputs.CROOKED));
-        for (int j = 0; j < open.length; j++) {
-            open[j] += aside - shift;
+        double[] shift = worked == null ? new double[moves] : worked.shift(x);
+        double[] aside = x[index.get(Inputs.CROOKED)];
+        double[] one = new double[Response.NODES];
+        for (int i = 0; i < moves; i++) {
+            double extra = Math.abs(crooked + aside[i]) - 2 * shift[i];
+            for (int j = 0; j < one.length; j++) {
+                one[j] = open[j][i] + extra;
+            }
+            result[2][i] = one[0];
+            boolean never = one[0] > 0;
+            result[0][i] = never ? Double.POSITIVE_INFINITY
+                    : Math.max(tie + moved(x, Inputs.TIE_LENGTH, i) - folded - moved(x, Inputs.FOLDED_LENGTH, i), top + moved(x, Inputs.STAPLE_LENGTH, i) - deepest(one));
+            result[1][i] = never ? Double.NEGATIVE_INFINITY
+                    : (wrapTop + moved(x, Inputs.WRAP_TOP, i) - result[0][i]) / (pitch + moved(x, Inputs.THREAD_PITCH, i));
         }
-        result[2] = open[0];
-        if (open[0] > 0) {
-            result[0] = Double.POSITIVE_INFINITY;
-            result[1] = Double.NEGATIVE_INFINITY;
-            return;
-        }
-        double top = blank.number(Inputs.STAPLE_LENGTH) + moved(x, Inputs.STAPLE_LENGTH);
-        double end = blank.number(Inputs.TIE_LENGTH) + moved(x, Inputs.TIE_LENGTH) - blank.number(Inputs.FOLDED_LENGTH) - moved(x, Inputs.FOLDED_LENGTH);
-        result[0] = Math.max(end, top - deepest());
-        result[1] = (blank.number(Inputs.WRAP_TOP) + moved(x, Inputs.WRAP_TOP) - result[0]) / (blank.number(Inputs.THREAD_PITCH) + moved(x, Inputs.THREAD_PITCH));
+        return result;
     }
 
-    private double moved(double[] x, String path) {
+    private double moved(double[][] x, String path, int move) {
         Integer k = index.get(path);
-        return k == null ? 0 : x[k];
+        return k == null ? 0 : x[k][move];
     }
 
     /** The first change of sign below the top: between two nodes by the polynomial through all of them. */
-    private double deepest() {
+    private double deepest(double[] open) {
         int j = 1;
         while (j < open.length && open[j] <= 0) {
             j++;
@@ -133,7 +147,6 @@ final class Spread {
         private final int[] places;
         private final double low;
         private final double high;
-        private final double[] open = new double[Response.NODES];
         private final int wrap;
         private final int pitch;
         private final int top;
@@ -160,14 +173,26 @@ final class Spread {
             return fit.same(blank, path) ? variable(path, blank.tolerance(path)) : variable(BEFORE + path, old.tolerance(path));
         }
 
-        /** How far the fitted length moves. */
-        double shift(double[] x) {
+        /** How far the fitted length moves, for each move. */
+        double[] shift(double[][] x) {
             Blank old = fit.worked();
+            double wrapTop = old.number(Inputs.WRAP_TOP);
+            double turn = old.number(Inputs.THREAD_PITCH);
+            double length = old.number(Inputs.STAPLE_LENGTH);
+            double[] shift = new double[x[0].length];
+            double[][] open = new double[Response.NODES][shift.length];
             then.open(x, places, open);
-            double turns = fit.turnsLeft() + x[reading];
-            double seen = old.number(Inputs.WRAP_TOP) + x[wrap] - turns * (old.number(Inputs.THREAD_PITCH) + x[pitch]);
-            double depth = old.number(Inputs.STAPLE_LENGTH) + x[top] - seen;
-            return then.through(open, Math.min(high, Math.max(low, depth))) / 2 - fit.delta();
+            double[] one = new double[Response.NODES];
+            for (int i = 0; i < shift.length; i++) {
+                for (int j = 0; j < one.length; j++) {
+                    one[j] = open[j][i];
+                }
+                double turns = fit.turnsLeft() + x[reading][i];
+                double seen = wrapTop + x[wrap][i] - turns * (turn + x[pitch][i]);
+                double depth = length + x[top][i] - seen;
+                shift[i] = then.through(one, Math.min(high, Math.max(low, depth))) / 2 - fit.delta();
+            }
+            return shift;
         }
     }
 }

@@ -54,9 +54,33 @@ public final class Collocation {
         return node[i];
     }
 
-    /** How far y has come at stage i of a panel of length 1. @param slopes y' at the stages */
-    public double advance(int i, double[] slopes) {
-        return dot(a[i], slopes);
+    /** How far y has come at each stage of a panel of length 1. @param slopes y' at the stages; @param come receives the result */
+    public void advance(double[] slopes, double[] come) {
+        int i = 0;
+        for (; i + 3 < n; i += 4) { // four sums at a time, since each waits for its own last term only
+            double[] first = a[i];
+            double[] second = a[i + 1];
+            double[] third = a[i + 2];
+            double[] fourth = a[i + 3];
+            double s = 0;
+            double t = 0;
+            double u = 0;
+            double v = 0;
+            for (int j = 0; j < n; j++) {
+                double slope = slopes[j];
+                s += first[j] * slope;
+                t += second[j] * slope;
+                u += third[j] * slope;
+                v += fourth[j] * slope;
+            }
+            come[i] = s;
+            come[i + 1] = t;
+            come[i + 2] = u;
+            come[i + 3] = v;
+        }
+        for (; i < n; i++) {
+            come[i] = dot(a[i], slopes);
+        }
     }
 
     /** How far y has come at the end of a panel of length 1. */

@@ -23,9 +23,9 @@ public final class Rows {
         for (int row = 0; row < table.rows(); row++) {
             for (int c = 0; c < table.columns(); c++) {
                 Parameter column = described.columns().get(c);
-                String path = path(described.id(), row, column.id());
-                int shown = row + 1;
-                column.refuse(table.cell(row, c)).ifPresent(why -> found.add(new GeometryException(path, "Row " + shown + ": " + why)));
+                int at = row;
+                column.refuse(table.cell(row, c)).ifPresent(
+                        why -> found.add(new GeometryException(path(described.id(), at, column.id()), "Row " + (at + 1) + ": " + why)));
             }
             if (row > 0 && table.cell(row, 0) <= table.cell(row - 1, 0)) {
                 Parameter place = described.columns().get(0);

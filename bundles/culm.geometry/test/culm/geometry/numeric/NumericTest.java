@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -85,8 +86,13 @@ class NumericTest {
         double[] slopes = new double[rule.stages()];
         Arrays.setAll(slopes, i -> 7 * Math.pow(rule.node(i), 6));
         assertEquals(1, rule.whole(slopes), 1e-15);
-        for (int i = 0; i < slopes.length; i++) {
-            assertEquals(Math.pow(rule.node(i), 7), rule.advance(i, slopes), 1e-14);
+        for (int stages : new int[] {20, 7}) {
+            Collocation of = new Collocation(stages);
+            double[] come = new double[stages];
+            of.advance(IntStream.range(0, stages).mapToDouble(i -> 7 * Math.pow(of.node(i), 6)).toArray(), come);
+            for (int i = 0; i < stages; i++) {
+                assertEquals(Math.pow(of.node(i), 7), come[i], 1e-14);
+            }
         }
         assertEquals(0, rule.tail(slopes), 1e-13);
         Arrays.setAll(slopes, i -> 1 / (1e-4 + Math.pow(rule.node(i) - 0.5, 2)));
