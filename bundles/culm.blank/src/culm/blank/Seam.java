@@ -1,6 +1,7 @@
 package culm.blank;
 
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 import culm.geometry.GeometryException;
@@ -110,12 +111,16 @@ public final class Seam {
     }
 
     /**
-     * How far the sides would be open at height z, were this blank tied at another length; as {@link #open(double)}.
-     * @throws IllegalArgumentException where the widths do not reach
+     * How far the sides would be open at height z, were this blank tied at other lengths; as {@link #open(double)}. What the tie does not change is
+     * computed once. The function throws {@link IllegalArgumentException} where the widths do not reach.
+     * @throws GeometryException when the half-width needed cannot be told
      */
-    public double open(double z, double otherTie) {
-        double s = otherTie - z;
-        return 2 * (needed(z, s) - givenAt(s));
+    public DoubleUnaryOperator openByTie(double z) {
+        if (blank.gougeEnd().isPresent()) {
+            return tie -> 2 * (needed(z, tie - z) - givenAt(tie - z));
+        }
+        double everywhere = needed(z);
+        return tie -> 2 * (everywhere - givenAt(tie - z));
     }
 
     /** The edge of the blade at the distance s from the fold, as measured. */

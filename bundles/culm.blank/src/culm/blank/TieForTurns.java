@@ -2,6 +2,7 @@ package culm.blank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Roots;
@@ -30,9 +31,9 @@ public final class TieForTurns {
         if (!(height >= 0 && height <= top)) {
             return found;
         }
-        Seam seam;
+        DoubleUnaryOperator open;
         try {
-            seam = new Seam(blank);
+            open = new Seam(blank).openByTie(height);
         } catch (GeometryException refused) {
             return found;
         }
@@ -44,9 +45,9 @@ public final class TieForTurns {
         double before = Double.NaN;
         for (int i = 0; i <= steps; i++) {
             double tie = i == steps ? high : low + i * STEP;
-            double here = open(seam, height, tie) + aside;
+            double here = told(open, tie) + aside;
             if (before * here <= 0 && before != 0) {
-                add(found, blank, height, Roots.between(t -> seam.open(height, t) + aside, low + (i - 1) * STEP, tie));
+                add(found, blank, height, Roots.between(t -> open.applyAsDouble(t) + aside, low + (i - 1) * STEP, tie));
             }
             before = here;
         }
@@ -56,9 +57,9 @@ public final class TieForTurns {
         return found;
     }
 
-    private static double open(Seam seam, double height, double tie) {
+    private static double told(DoubleUnaryOperator open, double tie) {
         try {
-            return seam.open(height, tie);
+            return open.applyAsDouble(tie);
         } catch (IllegalArgumentException outside) {
             return Double.NaN;
         }

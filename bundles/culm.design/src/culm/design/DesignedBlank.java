@@ -33,9 +33,13 @@ public record DesignedBlank(String name, Blank blank, Limits limits, Places plac
      * stopped, and the assessment then names it.
      */
     public Assessment assess() {
-        boolean foreign = Stream.of(blank.staple(), blank.gouge(), blank.gougeEnd().orElse(null), blank.shape()).anyMatch(p -> p != null && p.type() instanceof Guarded);
         // A thread that was left behind may still hold the blank it worked on.
-        return foreign ? inTime(() -> Assessor.assess(blank), () -> Assessor.assess(blank.edit().build())) : Assessor.assess(blank);
+        return foreign() ? inTime(() -> Assessor.assess(blank), () -> Assessor.assess(blank.edit().build())) : Assessor.assess(blank);
+    }
+
+    /** Whether a type of a plug-in is in it, which may fail or never come back. */
+    public boolean foreign() {
+        return Stream.of(blank.staple(), blank.gouge(), blank.gougeEnd().orElse(null), blank.shape()).anyMatch(p -> p != null && p.type() instanceof Guarded);
     }
 
     /** What the rules say of an assessment, the worst first, and the remarks. A plug-in's rule that does not come back is stopped and named. */

@@ -50,7 +50,6 @@ public final class CrossSection {
     private Drawing run() {
         Pen pen = new Pen();
         String title = "Section at " + Numbers.fixed(z, 1) + " mm";
-        pen.text(title, width / 2, 14, Anchor.MIDDLE, Size.BODY, Role.QUIET);
         List<String> says = new ArrayList<>();
         if (reed.drawable()) {
             try {
@@ -65,6 +64,7 @@ public final class CrossSection {
         } else {
             says.add(reed.problem().orElse(""));
         }
+        pen.text(title, width / 2, 14, Anchor.MIDDLE, Size.BODY, Role.QUIET);
         double line = height - FOOT + 30;
         for (String text : says) {
             for (String part : Lines.of(text, measure, Size.SMALL, false, width - 2 * MARGIN)) {

@@ -25,6 +25,16 @@ public final class Reed {
     private final Laid.Growth growth;
     private Outlines outlines;
 
+    /** What was prepared before, with other numbers. */
+    private Reed(Assessment assessment, Reed prepared) {
+        this.assessment = assessment;
+        this.blank = prepared.blank;
+        this.seam = prepared.seam;
+        this.problem = prepared.problem;
+        this.growth = prepared.growth;
+        this.outlines = prepared.outlines;
+    }
+
     private Reed(Assessment assessment) {
         this.assessment = assessment;
         this.blank = assessment.blank();
@@ -55,6 +65,18 @@ public final class Reed {
     public Reed ready() {
         outlines();
         return this;
+    }
+
+    /**
+     * The same blank with more numbers told; what was computed for drawing stays.
+     *
+     * @param fuller another assessment of the same blank
+     */
+    public Reed told(Assessment fuller) {
+        if (fuller.blank() != blank) {
+            throw new IllegalArgumentException("an assessment of another blank");
+        }
+        return new Reed(fuller, this);
     }
 
     /** Its outlines, computed once. */

@@ -68,17 +68,17 @@ public final class ReedView {
         SeamGraph seam = new SeamGraph(reed, look, scale, measure, graph);
 
         Pen pen = new Pen();
-        caption(pen, graph, "", "How far the sides are open, mm; below zero they are pinched", "Sides open by, mm");
-        if (reed.drawable()) {
-            caption(pen, wide, scaleNote(), "Wide side" + part(wide, wideSide.half() * perMm), "Wide side");
-            caption(pen, cut, "", "Narrow side, cut through the middle" + part(cut, cutView.half() * perMm), "Cut");
+        if (reed.drawable()) { // first what has no letters: the window paints it on another thread
             lane(pen, wide, p -> wideSide.draw(p, new Lane(scale, wide.y() + wideSide.half() * perMm, options.across())));
             lane(pen, cut, p -> cutView.draw(p, new Lane(scale, cut.y() + cutView.half() * perMm, options.across())));
+            caption(pen, wide, scaleNote(), "Wide side" + part(wide, wideSide.half() * perMm), "Wide side");
+            caption(pen, cut, "", "Narrow side, cut through the middle" + part(cut, cutView.half() * perMm), "Cut");
             sketchNote(pen, cut);
             leaders(pen, ruler, wide, cut, line);
         } else {
             problem(pen, wide);
         }
+        caption(pen, graph, "", "How far the sides are open, mm; below zero they are pinched", "Sides open by, mm");
         ruler.draw(pen, line);
         if (options.handles()) {
             ruler.handles(pen, line);

@@ -71,7 +71,7 @@ public final class DesignSession extends FileSession<Design> {
 
     /** Shows a blank that differs from the design. */
     void compute(DesignedBlank other) {
-        recompute.ask(() -> Shown.of(other, workshop().rules(), workshop().extensions().findings()));
+        recompute.ask(() -> Shown.of(other, workshop().rules(), workshop().extensions().findings(), workshop().look().besides()));
     }
 
     private void publish(Shown now) {

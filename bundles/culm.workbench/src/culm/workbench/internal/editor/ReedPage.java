@@ -35,12 +35,14 @@ final class ReedPage extends Composite {
 
     void show(Shown now, Limits limits) {
         reed.show(now.reed(), limits, now.findings());
+        boolean others = findings.show(now.findings());
         section.show(now.reed());
         numbers.show(now.assessment());
-        boolean others = findings.show(now.findings());
         if (reed.heightChanged() || others) {
             layout();
         }
+        reed.paintBesides();
+        section.paintBesides();
     }
 
     ReedCanvas reed() {

@@ -3,9 +3,13 @@ package culm.workbench.internal.editor;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 import culm.blank.Assessment;
+import culm.blank.Assessor;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
 import culm.blank.rules.Verdict;
@@ -36,13 +40,20 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      * @param blank the blank
      * @param rules the rules to judge by
      * @param always what is said of every design, such as a plug-in that cannot be used
+     * @param besides where a part of it may be computed at the same time
      * @return what to show
      */
-    static Shown of(DesignedBlank blank, Rules rules, List<Finding> always) {
+    static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides) {
+        Supplier<Reed> drawn = drawn(blank, besides);
         Assessment assessment = blank.assess();
         List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
-                Optional.of(Reed.of(assessment).ready()), List.of());
+                Optional.of(drawn == null ? Reed.of(assessment).ready() : drawn.get().told(assessment)), List.of());
+    }
+
+    /** Begins to prepare the drawing; null where a plug-in could hold it up: it is prepared after the assessment then, which has seen to that. */
+    private static Supplier<Reed> drawn(DesignedBlank blank, Executor besides) {
+        return blank.foreign() ? null : CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides)::join;
     }
 
     /**

@@ -3,6 +3,9 @@ package culm.workbench.internal.look;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
@@ -26,6 +29,11 @@ public final class Look {
     private final SwtFonts fonts;
     private final SwtMeasure measure;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final ExecutorService besides = Executors.newFixedThreadPool(2, work -> {
+        Thread thread = new Thread(work, "Culm besides");
+        thread.setDaemon(true);
+        return thread;
+    });
     private boolean dark;
 
     /**
@@ -39,6 +47,7 @@ public final class Look {
         this.fontFolder = folder;
         this.fonts = new SwtFonts(display, folder);
         this.measure = new SwtMeasure(display, fonts);
+        display.disposeExec(besides::shutdown);
     }
 
     /** {@return whether it is dark} */
@@ -153,6 +162,11 @@ public final class Look {
                 throw e;
             }
         }
+    }
+
+    /** {@return where pictures are painted and prepared while others do something else; for work that ends within milliseconds} */
+    public Executor besides() {
+        return besides;
     }
 
     /** {@return the display it is for} */

@@ -1,10 +1,16 @@
 package culm.workbench.internal.paint;
 
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.graphics.Pattern;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Transform;
@@ -12,36 +18,88 @@ import org.eclipse.swt.widgets.Control;
 
 /**
  * What a control shows, kept as a picture: painted once for each change and not for each movement of the pointer over it.
- * In memory, antialiased lines are painted many times quicker than on a window.
+ * In this program's own memory, antialiased lines are painted many times quicker than on a window or on a picture that the display server keeps.
+ * The picture's lowest layer may be painted by another thread; nothing else touches the picture until that is done.
  */
 public final class Backing {
+    private static final boolean GTK = SWT.getPlatform().equals("gtk");
     private final Control control;
-    private final Consumer<GC> painter;
+    private final Consumer<GC> ground;
+    private final Consumer<GC> rest;
     private Image picture;
     private Pattern pattern;
     private Point size = new Point(0, 0);
     private int finer;
+    private boolean right;
+    private CompletableFuture<Void> begun;
 
     /**
-     * Keeps a picture for a control.
+     * Keeps a picture of one layer for a control.
      *
      * @param control the control
      * @param painter paints all of it, ground included
      */
     public Backing(Control control, Consumer<GC> painter) {
+        this(control, painter, gc -> {
+        });
+    }
+
+    /**
+     * Keeps a picture for a control.
+     *
+     * @param control the control
+     * @param ground paints the lowest layer over all of it
+     * @param rest paints what comes above
+     */
+    public Backing(Control control, Consumer<GC> ground, Consumer<GC> rest) {
         this.control = control;
-        this.painter = painter;
-        control.addListener(SWT.Dispose, e -> forget());
+        this.ground = ground;
+        this.rest = rest;
+        control.addListener(SWT.Dispose, e -> dispose());
         control.addListener(SWT.Resize, e -> finer = 0);
         control.addListener(SWT.ZoomChanged, e -> finer = 0);
     }
 
     /** The picture is no longer right. */
     public void forget() {
+        right = false;
+        groundDone();
+    }
+
+    private void dispose() {
+        forget();
         if (picture != null) {
             pattern.dispose();
             picture.dispose();
             picture = null;
+        }
+    }
+
+    /**
+     * Begins to paint the lowest layer on another thread; {@link #paint} waits for it.
+     *
+     * @param other runs it on its thread
+     * @param layer paints the layer: it looks at nothing that belongs to the display's thread, and writes no letters
+     */
+    public void besides(Executor other, Consumer<GC> layer) {
+        forget();
+        if (fits()) {
+            begun = CompletableFuture.runAsync(() -> layer(layer), other);
+        }
+    }
+
+    /** Waits for what was begun; whether the lowest layer is done. */
+    private boolean groundDone() {
+        if (begun == null) {
+            return false;
+        }
+        try {
+            begun.join();
+            return true;
+        } catch (CompletionException | CancellationException e) {
+            return false; // it is painted again, on the display's thread: there it is told what is wrong
+        } finally {
+            begun = null;
         }
     }
 
@@ -51,38 +109,54 @@ public final class Backing {
      * @param gc where
      */
     public void paint(GC gc) {
-        Point now = control.getSize();
-        if (now.x <= 0 || now.y <= 0) {
+        if (!fits()) {
             return;
         }
-        if (finer == 0) {
-            forget();
-            finer = finer();
-        }
-        if (picture == null || !now.equals(size)) {
-            forget();
-            size = now;
-            picture = picture(now);
-            pattern = new Pattern(control.getDisplay(), picture);
+        if (!right) {
+            if (!groundDone()) {
+                layer(ground);
+            }
+            layer(rest);
+            right = true;
         }
         // As a pattern: drawing an image copies all of it each time, on some systems pixel by pixel.
         gc.setBackgroundPattern(pattern);
-        scaled(gc, 1f / finer, () -> gc.fillRectangle(0, 0, now.x * finer, now.y * finer));
+        scaled(gc, 1f / finer, () -> gc.fillRectangle(0, 0, size.x * finer, size.y * finer));
         gc.setBackgroundPattern(null);
     }
 
-    private Image picture(Point of) {
-        Image made = new Image(control.getDisplay(), of.x * finer, of.y * finer);
-        GC on = new GC(made);
+    /** Makes a picture of the right size; false when there is no room for one. */
+    private boolean fits() {
+        Point now = control.getSize();
+        if (now.x <= 0 || now.y <= 0) {
+            return false;
+        }
+        if (finer == 0 || picture == null || !now.equals(size)) {
+            dispose();
+            finer = finer();
+            size = now;
+            picture = empty(now.x * finer, now.y * finer);
+            pattern = new Pattern(control.getDisplay(), picture);
+        }
+        return true;
+    }
+
+    private void layer(Consumer<GC> painter) {
+        GC on = new GC(picture);
         try {
             scaled(on, finer, () -> painter.accept(on));
         } finally {
             on.dispose();
         }
-        return made;
     }
 
-    private void scaled(GC gc, float by, Runnable paint) {
+    /** On GTK one that is made by its size alone lies with the display server, and each line would be sent there. */
+    private Image empty(int width, int height) {
+        return GTK ? new Image(control.getDisplay(), new ImageData(width, height, 24, new PaletteData(0xff0000, 0xff00, 0xff)))
+                : new Image(control.getDisplay(), width, height);
+    }
+
+    private static void scaled(GC gc, float by, Runnable paint) {
         if (by == 1) {
             paint.run();
             return;
@@ -99,6 +173,6 @@ public final class Backing {
 
     /** Pixels of the picture for each point of the control. On GTK a picture has one, however fine the screen; elsewhere SWT sees to it. */
     private int finer() {
-        return SWT.getPlatform().equals("gtk") ? Math.max(1, control.getMonitor().getZoom() / 100) : 1;
+        return GTK ? Math.max(1, control.getMonitor().getZoom() / 100) : 1;
     }
 }

@@ -1,11 +1,14 @@
 package culm.workbench.internal.widgets;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
@@ -13,9 +16,11 @@ import culm.figures.Drawing;
 import culm.figures.Role;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.paint.Backing;
+import culm.workbench.internal.paint.SwtPainter;
 
 /** Shows a drawing: how its picture is kept and forgotten, painted, and spoken to those who do not see it. */
 public abstract class DrawnCanvas extends Canvas {
+    private static final Drawing NOTHING = new Drawing(1, 1, "", "", List.of());
     private final Look look;
     private final Backing backing;
 
@@ -30,7 +35,7 @@ public abstract class DrawnCanvas extends Canvas {
         super(parent, SWT.DOUBLE_BUFFERED | style);
         this.look = look;
         look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintAll);
+        backing = new Backing(this, this::paintGround, this::paintRest);
         look.onChange(this, this::anew);
         addListener(SWT.Paint, e -> {
             backing.paint(e.gc);
@@ -58,6 +63,20 @@ public abstract class DrawnCanvas extends Canvas {
         redraw();
     }
 
+    /** What has no letters is painted on another thread now, while this one has other things to do; called once all that is shown has its place. */
+    public final void paintBesides() {
+        if (!isVisible()) {
+            return;
+        }
+        onScreen().map(Drawing::belowText).filter(d -> !d.items().isEmpty()).ifPresent(below -> {
+            Color paper = look.colour(Role.PAPER);
+            Rectangle area = getClientArea();
+            SwtPainter painter = look.painter();
+            double left = left();
+            backing.besides(look.besides(), gc -> paintGround(gc, paper, area, painter, below, left));
+        });
+    }
+
     /** The canvas has another size. */
     protected void resized() {
         anew();
@@ -83,9 +102,19 @@ public abstract class DrawnCanvas extends Canvas {
         return look;
     }
 
-    private void paintAll(GC gc) {
-        gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(getClientArea());
-        onScreen().ifPresent(d -> look.painter().paint(gc, d, left(), 0));
+    private void paintGround(GC gc) {
+        Drawing below = onScreen().map(Drawing::belowText).orElse(NOTHING);
+        paintGround(gc, look.colour(Role.PAPER), getClientArea(), look.painter(), below, left());
+    }
+
+    /** All that it needs is handed to it, since it is not always done by the display's thread. */
+    private static void paintGround(GC gc, Color paper, Rectangle area, SwtPainter painter, Drawing below, double left) {
+        gc.setBackground(paper);
+        gc.fillRectangle(area);
+        painter.paint(gc, below, left, 0);
+    }
+
+    private void paintRest(GC gc) {
+        onScreen().ifPresent(d -> look.painter().paint(gc, d.fromText(), left(), 0));
     }
 }
