@@ -2,6 +2,8 @@ package culm.figures.reed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -10,6 +12,7 @@ import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 
+import culm.blank.Assessor;
 import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
@@ -20,6 +23,7 @@ import culm.figures.Drawing;
 import culm.figures.Group;
 import culm.figures.Handle;
 import culm.figures.Item;
+import culm.figures.Palette;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.Scale;
@@ -27,6 +31,7 @@ import culm.figures.Shape;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
 import culm.figures.font.ShippedFont;
+import culm.figures.svg.SvgWriter;
 
 /** The reed view shows what was computed, on one axis, and its labels never overlap. */
 class ReedViewTest {
@@ -35,6 +40,30 @@ class ReedViewTest {
     private static ReedDrawing draw(Blank blank, double width) {
         Reed reed = Reed.of(Blanks.assessed(blank));
         return ReedView.draw(reed, Limits.STANDARD, ReedView.fitting(reed, width), FONT, ReedOptions.WINDOW);
+    }
+
+    @Test
+    void whatLiesBelowTheLettersAndTheRestAreTheWholeAndTheThreadIsBelow() {
+        Drawing whole = draw(Blanks.example(), 700).drawing();
+        Drawing below = whole.belowText();
+        List<Item> both = new ArrayList<>(below.items());
+        both.addAll(whole.fromText().items());
+        assertEquals(whole.items(), both);
+        assertTrue(below.flat().stream().noneMatch(Text.class::isInstance));
+        assertFalse(part(below, Part.THREAD).isEmpty());
+        assertFalse(part(below, Part.CANE).isEmpty());
+    }
+
+    @Test
+    void whatWasPreparedServesForAFullerAssessmentOfTheSameBlankOnly() {
+        Blank blank = Blanks.example();
+        Reed prepared = Reed.of(Assessor.outline(blank)).ready();
+        Reed told = prepared.told(Assessor.assess(blank));
+        assertSame(prepared.outlines(), told.outlines());
+        assertTrue(told.assessment().turnsBand().isPresent());
+        Drawing drawn = ReedView.draw(told, Limits.STANDARD, ReedView.fitting(told, 700), FONT, ReedOptions.WINDOW).drawing();
+        assertEquals(SvgWriter.write(draw(blank, 700).drawing(), Palette.LIGHT), SvgWriter.write(drawn, Palette.LIGHT));
+        assertThrows(IllegalArgumentException.class, () -> prepared.told(Assessor.assess(Blanks.example())));
     }
 
     private static List<Item> part(Drawing drawing, Part part) {
