@@ -9,6 +9,7 @@ import culm.figures.Axis;
 import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -34,29 +35,40 @@ public final class GougeThickness {
     private GougeThickness() {
     }
 
-    /** Both, one below the other. @param width drawing units, at least 160; @param height at least 260 */
+    /** Both with their lengths in mm; see {@link #draw(Blank, double, double, TextMeasure, Lengths)}. */
     public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure) {
+        return draw(blank, width, height, measure, Lengths.MM);
+    }
+
+    /**
+     * Both, one below the other.
+     *
+     * @param width  at least 160, drawing units
+     * @param height at least 260, drawing units
+     * @param unit   in what lengths are written; the axes of what is returned are in it
+     */
+    public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure, Lengths unit) {
         double w = Math.max(160, width);
         double h = Math.max(260, height);
         try {
-            return draw(blank, blank.parts().gouge(), w, h, measure);
+            return draw(blank, blank.parts().gouge(), w, h, measure, unit);
         } catch (GeometryException e) {
             Drawing refused = Refused.draw(CAPTION, e.getMessage(), w, h, measure);
             return new ChartDrawing(refused, new Box(0, 0, w, h), new Axis(0, 1, 0, w), new Axis(0, 1, h, 0));
         }
     }
 
-    private static ChartDrawing draw(Blank blank, Gouge gouge, double w, double h, TextMeasure measure) {
+    private static ChartDrawing draw(Blank blank, Gouge gouge, double w, double h, TextMeasure measure, Lengths unit) {
         double s = Math.max(0, blank.parts().width().from());
         double angle = Edge.barkAngle(blank.parts().width().at(s), blank.cut().measure(), gouge.tubeRadius());
         Pen pen = new Pen();
         double top = trueSection(pen, gouge, gouge.at(0), angle, w, h * 0.42);
         List<Series> series = new ArrayList<>();
-        series.add(Series.line(gouge.changesAlong() ? "at the fold" : "", course(gouge, gouge.at(0), angle), Role.BARK));
+        series.add(Series.line(gouge.changesAlong() ? "at the fold" : "", course(gouge, gouge.at(0), angle, unit), Role.BARK));
         if (gouge.changesAlong()) {
-            series.add(new Series("at the end of the cane", course(gouge, gouge.at(Double.MAX_VALUE), angle), true, Series.Marker.NONE, Role.BARK, Dash.DASHED));
+            series.add(new Series("at the end of the cane", course(gouge, gouge.at(Double.MAX_VALUE), angle, unit), true, Series.Marker.NONE, Role.BARK, Dash.DASHED));
         }
-        ChartDrawing chart = new Chart("Thickness, enlarged", new AxisLabel("along the bark from the middle", "mm"), new AxisLabel("thickness", "mm"),
+        ChartDrawing chart = new Chart("Thickness, enlarged", new AxisLabel("along the bark from the middle", unit.sign()), new AxisLabel("thickness", unit.sign()),
                 series, List.of(), false).draw(w, h - top, measure);
         pen.add(chart.drawing().at(0, top));
         Axis y = new Axis(chart.y().from(), chart.y().to(), chart.y().start() + top, chart.y().end() + top);
@@ -64,12 +76,12 @@ public final class GougeThickness {
                 chart.plot().moved(0, top), chart.x(), y);
     }
 
-    /** Points (distance along the bark, thickness), both sides. */
-    static List<double[]> course(Gouge gouge, GougeSection section, double angle) {
+    /** Points (distance along the bark, thickness) in a unit, both sides. */
+    static List<double[]> course(Gouge gouge, GougeSection section, double angle, Lengths unit) {
         List<double[]> points = new ArrayList<>();
         for (int i = -POINTS; i <= POINTS; i++) {
             double phi = angle * i / POINTS;
-            points.add(new double[] {gouge.tubeRadius() * phi, section.thickness(Math.abs(phi))});
+            points.add(new double[] {unit.of(gouge.tubeRadius() * phi), unit.of(section.thickness(Math.abs(phi)))});
         }
         return points;
     }

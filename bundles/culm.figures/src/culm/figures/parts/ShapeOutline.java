@@ -8,6 +8,7 @@ import culm.blank.Inputs;
 import culm.figures.Anchor;
 import culm.figures.Dash;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -25,31 +26,43 @@ import culm.figures.label.PlacedLabel;
 import culm.geometry.GeometryException;
 import culm.geometry.shape.ShapeWidth;
 
-/** Outline of the cane as cut, from the fold to its end, true to scale; its width is written at the measured places, or every 5 mm. */
+/** Outline of the cane as cut, from the fold to its end, true to scale; its width is written at the measured places, or every 5 mm or so. */
 public final class ShapeOutline {
-    private static final String CAPTION = "Shape as cut, width over the distance from the fold, mm";
+    private static final String CAPTION = "Shape as cut, width over the distance from the fold, ";
     private static final double MARGIN = 24;
     private static final double TOP = 34;
     private static final double ROW = 16;
+    /** Distance at least of two widths that are written where none were measured, mm. */
+    private static final double APART = 4.9;
 
     private ShapeOutline() {
     }
 
-    /** Draws it, filling the width. @param width drawing units, at least 120 */
+    /** The outline with its lengths in mm; see {@link #draw(Blank, double, TextMeasure, Lengths)}. */
     public static Drawing draw(Blank blank, double width, TextMeasure measure) {
+        return draw(blank, width, measure, Lengths.MM);
+    }
+
+    /**
+     * Draws it, filling the width.
+     *
+     * @param width at least 120, drawing units
+     * @param unit  in what lengths are written
+     */
+    public static Drawing draw(Blank blank, double width, TextMeasure measure, Lengths unit) {
         double w = Math.max(120, width);
         try {
-            return draw(blank, blank.parts().width(), blank.parts().foldedLength(), w, measure);
+            return draw(blank, blank.parts().width(), blank.parts().foldedLength(), w, measure, unit);
         } catch (GeometryException e) {
-            return Refused.draw(CAPTION, e.getMessage(), w, 120, measure);
+            return Refused.draw(CAPTION + unit.sign(), e.getMessage(), w, 120, measure);
         }
     }
 
-    private static Drawing draw(Blank blank, ShapeWidth shape, double folded, double width, TextMeasure measure) {
+    private static Drawing draw(Blank blank, ShapeWidth shape, double folded, double width, TextMeasure measure, Lengths unit) {
         double from = Math.max(0, shape.from());
         double to = Math.min(folded, shape.to());
         if (!(to > from)) {
-            return Refused.draw(CAPTION, "The widths do not reach the cane.", width, 120, measure);
+            return Refused.draw(CAPTION + unit.sign(), "The widths do not reach the cane.", width, 120, measure);
         }
         Scale scale = new Scale(0, folded, MARGIN, width - MARGIN);
         List<double[]> edge = new ArrayList<>();
@@ -62,9 +75,9 @@ public final class ShapeOutline {
         double extra = Double.isNaN(blank.number(Inputs.EARS_WIDTH)) ? 0 : blank.number(Inputs.EARS_WIDTH);
         double middle = TOP + (half + extra) * scale.perMm();
         double line = middle + (half + extra) * scale.perMm() + 16;
-        List<PlacedLabel> labels = new LabelRows(measure, Size.SMALL, 4, width - 4).place(labels(shape, from, to, scale));
+        List<PlacedLabel> labels = new LabelRows(measure, Size.SMALL, 4, width - 4).place(labels(shape, from, to, scale, unit));
         Pen pen = new Pen();
-        pen.text(CAPTION, 12, 16, Anchor.START, Size.BODY, Role.INK);
+        pen.text(CAPTION + unit.sign(), 12, 16, Anchor.START, Size.BODY, Role.INK);
         pen.group(Part.CANE, "shape", p -> {
             ears(p, blank, shape, scale, middle);
             p.shape(outline(edge, scale, middle), Style.fill(Role.CANE).edged(Role.CANE_EDGE, 1.2));
@@ -75,9 +88,9 @@ public final class ShapeOutline {
             p.shape(Path.line(l.label().x(), middle - up, l.label().x(), row + 1), Style.line(Role.QUIET, 0.7).broken(Dash.DASHED));
             p.text(l.text(), l.left() ? l.to() : l.from(), row, l.left() ? Anchor.END : Anchor.START, Size.SMALL, Role.INK);
         }));
-        ruler(pen, scale, line, labels, measure);
+        ruler(pen, scale, line, labels, measure, unit);
         int rows = labels.stream().mapToInt(l -> l.row() + 1).max().orElse(1);
-        return pen.drawing(width, line + 38 + rows * ROW, CAPTION, "Drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, true to scale.");
+        return pen.drawing(width, line + 38 + rows * ROW, CAPTION + unit.sign(), "Drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, true to scale.");
     }
 
     private static Path outline(List<double[]> edge, Scale scale, double middle) {
@@ -103,7 +116,7 @@ public final class ShapeOutline {
         p.shape(outline(ears, scale, middle), Style.tint(Role.CANE, 0.4).edged(Role.CANE_EDGE, Style.THIN).broken(Dash.DASHED));
     }
 
-    private static List<Label> labels(ShapeWidth shape, double from, double to, Scale scale) {
+    private static List<Label> labels(ShapeWidth shape, double from, double to, Scale scale, Lengths unit) {
         List<Double> places = new ArrayList<>(List.of(from));
         double[] measured = shape.breaks();
         if (measured.length > 0) {
@@ -111,26 +124,29 @@ public final class ShapeOutline {
                 places.add(s);
             }
         } else {
-            places.addAll(Ticks.stepped(from, to, 5).values());
+            Ticks.stepped(unit.of(from), unit.of(to), Ticks.niceStep(unit.of(APART))).values().forEach(s -> places.add(unit.toMm(s)));
         }
         places.add(to);
         return places.stream().filter(s -> s >= from && s <= to).distinct().map(s -> {
-            String width = Numbers.given(shape.at(s));
-            return new Label("at" + s, scale.x(s), width + " at " + Numbers.plain(Math.round(s * 10) / 10.0), width, false, Role.INK);
+            String width = unit.given(shape.at(s), 2);
+            return new Label("at" + s, scale.x(s), width + " at " + unit.brief(s), width, false, Role.INK);
         }).toList();
     }
 
-    private static void ruler(Pen pen, Scale scale, double y, List<PlacedLabel> labels, TextMeasure measure) {
-        pen.group(Part.RULER, "ruler, mm", p -> {
+    private static void ruler(Pen pen, Scale scale, double y, List<PlacedLabel> labels, TextMeasure measure, Lengths unit) {
+        pen.group(Part.RULER, "ruler, " + unit.sign(), p -> {
             p.line(scale.left(), y, scale.right(), y, Role.INK, 1);
             PathBuilder lines = Path.start();
-            Ticks numbered = Ticks.within(0, scale.to(), (scale.right() - scale.left()) / 50);
-            Ticks.within(0, scale.to(), (scale.right() - scale.left()) / 5).values().forEach(s -> lines.move(scale.x(s), y).line(scale.x(s), y + 3));
+            Ticks numbered = unit.ticks(0, scale.to(), (scale.right() - scale.left()) / 50);
+            for (double s : unit.ticks(0, scale.to(), (scale.right() - scale.left()) / 5).values()) {
+                lines.move(scale.x(unit.toMm(s)), y).line(scale.x(unit.toMm(s)), y + 3);
+            }
             for (double s : numbered.values()) {
-                lines.move(scale.x(s), y).line(scale.x(s), y + 6);
+                double x = scale.x(unit.toMm(s));
+                lines.move(x, y).line(x, y + 6);
                 double half = measure.width(numbered.label(s), Size.SMALL, false) / 2 + 3;
-                if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - scale.x(s)) < half)) {
-                    p.text(numbered.label(s), scale.x(s), y + 18, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
+                if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - x) < half)) {
+                    p.text(numbered.label(s), x, y + 18, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
                 }
             }
             p.shape(lines.path(), Style.line(Role.INK, Style.THIN));

@@ -8,6 +8,7 @@ import culm.blank.Inputs;
 import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Lines;
 import culm.figures.Numbers;
 import culm.figures.Part;
@@ -33,23 +34,37 @@ public final class CrossSection {
     private final TextMeasure measure;
     private final double width;
     private final double height;
+    private final Lengths unit;
 
-    private CrossSection(Reed reed, double z, double width, double height, TextMeasure measure) {
+    private CrossSection(Reed reed, double z, double width, double height, TextMeasure measure, Lengths unit) {
         this.reed = reed;
         this.z = z;
         this.width = width;
         this.height = height;
         this.measure = measure;
+        this.unit = unit;
     }
 
-    /** Draws the section at the height z in a box. @param width at least 60; @param height at least 140, drawing units */
+    /** The section with its lengths in mm; see {@link #draw(Reed, double, double, double, TextMeasure, Lengths)}. */
     public static Drawing draw(Reed reed, double z, double width, double height, TextMeasure measure) {
-        return new CrossSection(reed, Math.max(0, Math.min(reed.top(), z)), Math.max(60, width), Math.max(140, height), measure).run();
+        return draw(reed, z, width, height, measure, Lengths.MM);
+    }
+
+    /**
+     * Draws the section at a height in a box.
+     *
+     * @param z      the height, mm
+     * @param width  at least 60, drawing units
+     * @param height at least 140, drawing units
+     * @param unit   in what lengths are written
+     */
+    public static Drawing draw(Reed reed, double z, double width, double height, TextMeasure measure, Lengths unit) {
+        return new CrossSection(reed, Math.max(0, Math.min(reed.top(), z)), Math.max(60, width), Math.max(140, height), measure, unit).run();
     }
 
     private Drawing run() {
         Pen pen = new Pen();
-        String title = "Section at " + Numbers.fixed(z, 1) + " mm";
+        String title = "Section at " + unit.text(z, 1);
         List<String> says = new ArrayList<>();
         if (reed.drawable()) {
             try {
@@ -150,19 +165,19 @@ public final class CrossSection {
         return List.of("Left " + gap(gap + crooked) + ", right " + gap(gap - crooked) + ".");
     }
 
-    private static String gap(double open) {
-        String size = Numbers.fixed(Math.abs(open), 2);
-        return size.equals("0.00") ? "just closed" : (open > 0 ? "open by " : "pinched by ") + size + " mm";
+    private String gap(double open) {
+        String size = unit.text(Math.abs(open), 2);
+        return size.equals(unit.text(0, 2)) ? "just closed" : (open > 0 ? "open by " : "pinched by ") + size;
     }
 
     private void bar(Pen pen, double perMm) {
-        double mm = Ticks.niceStep(24 / perMm);
+        double shown = Ticks.niceStep(unit.of(24 / perMm));
         double y = height - FOOT + 12;
-        double half = mm * perMm / 2;
+        double half = unit.toMm(shown) * perMm / 2;
         Box box = new Box(width / 2 - half, y - 3, 2 * half, 3);
         pen.line(box.x(), y, box.right(), y, Role.INK, 1.4);
         pen.line(box.x(), box.y(), box.x(), y, Role.INK, 1.4);
         pen.line(box.right(), box.y(), box.right(), y, Role.INK, 1.4);
-        pen.text(Numbers.plain(mm) + " mm", box.right() + 6, y + 3, Anchor.START, Size.SMALL, Role.QUIET);
+        pen.text(Numbers.plain(shown) + " " + unit.sign(), box.right() + 6, y + 3, Anchor.START, Size.SMALL, Role.QUIET);
     }
 }

@@ -11,6 +11,7 @@ import culm.blank.Tolerance;
 import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -34,13 +35,15 @@ public final class LengthStack {
     private static final double BESIDE = 8;
     private final Reed reed;
     private final MarkLook look;
+    private final Lengths unit;
     private final TextMeasure measure;
     private final double enlargement;
     private final double perMm;
 
-    private LengthStack(Reed reed, Limits limits, double enlargement, TextMeasure measure) {
+    private LengthStack(Reed reed, Limits limits, double enlargement, TextMeasure measure, Lengths unit) {
         this.reed = reed;
-        this.look = new MarkLook(reed, limits);
+        this.look = new MarkLook(reed, limits, unit);
+        this.unit = unit;
         this.measure = measure;
         this.enlargement = enlargement;
         this.perMm = enlargement * Drawing.UNITS_PER_MM;
@@ -50,9 +53,19 @@ public final class LengthStack {
     private record Row(double from, double to, String words, String number, String remark, boolean bold, Role role) {
     }
 
-    /** Draws the stack. @param enlargement times life size on paper, such as 2 */
+    /** The stack with its lengths in mm; see {@link #draw(Reed, Limits, double, TextMeasure, Lengths)}. */
     public static Drawing draw(Reed reed, Limits limits, double enlargement, TextMeasure measure) {
-        return new LengthStack(reed, limits, enlargement, measure).run();
+        return draw(reed, limits, enlargement, measure, Lengths.MM);
+    }
+
+    /**
+     * Draws the stack.
+     *
+     * @param enlargement times life size on paper, such as 2
+     * @param unit        in what lengths are written
+     */
+    public static Drawing draw(Reed reed, Limits limits, double enlargement, TextMeasure measure, Lengths unit) {
+        return new LengthStack(reed, limits, enlargement, measure, unit).run();
     }
 
     private Drawing run() {
@@ -71,7 +84,7 @@ public final class LengthStack {
         double strip = CAPTION + half;
         double first = CAPTION + 2 * half + 26;
         Pen pen = new Pen();
-        pen.text("Length stack, mm", MARGIN, 16, Anchor.START, Size.BODY, Role.QUIET);
+        pen.text("Length stack, " + unit.sign(), MARGIN, 16, Anchor.START, Size.BODY, Role.QUIET);
         pen.text("scale " + Numbers.plain(enlargement) + " : 1; above the staple a sketch", right, 16, Anchor.END, Size.SMALL, Role.QUIET);
         if (reed.drawable()) {
             wide.draw(pen, new Lane(scale, strip, 1));
@@ -92,21 +105,20 @@ public final class LengthStack {
         List<Row> rows = new ArrayList<>();
         for (Mark mark : look.shown(new Scale(0, Math.max(1, reed.top()), 0, 1))) {
             double z = reed.mark(mark).getAsDouble();
-            String number = MarkLook.movable(mark) ? Numbers.given(z) : Numbers.fixed(z, 1);
-            rows.add(new Row(0, z, mark.label(), number, remark(mark), MarkLook.bold(mark), look.role(mark)));
+            rows.add(new Row(0, z, mark.label(), look.number(mark, z), remark(mark), MarkLook.bold(mark), look.role(mark)));
         }
         return rows;
     }
 
     private String remark(Mark mark) {
         if (mark == Mark.SIDES_CLOSE) {
-            return reed.assessment().closeBand().map(b -> "give or take " + Numbers.fixed(b.half(), 1)).orElse("");
+            return reed.assessment().closeBand().map(b -> "give or take " + unit.fixed(b.half(), 1)).orElse("");
         }
         if (!MarkLook.movable(mark)) {
             return "";
         }
         Tolerance tolerance = reed.assessment().blank().tolerance(mark.path());
-        String take = tolerance.plusMinus() > 0 ? "\u00b1 " + Numbers.given(tolerance.plusMinus()) : "";
+        String take = tolerance.plusMinus() > 0 ? "\u00b1 " + unit.given(tolerance.plusMinus(), tolerance.plusMinus() < 0.1 ? 2 : 1) : "";
         return tolerance.measured() ? take : (take.isEmpty() ? "" : take + ", ") + "assumed";
     }
 
@@ -115,10 +127,10 @@ public final class LengthStack {
         List<Row> rows = new ArrayList<>();
         Assessment a = reed.assessment();
         if (reed.fold() > reed.stapleTop()) {
-            rows.add(new Row(reed.stapleTop(), reed.fold(), "cane above the staple", Numbers.given(a.caneAboveStaple()), "", false, Role.INK));
+            rows.add(new Row(reed.stapleTop(), reed.fold(), "cane above the staple", unit.given(a.caneAboveStaple(), 1), "", false, Role.INK));
         }
         a.caneOnStaple().ifPresent(on -> rows.add(
-                new Row(reed.caneEnd(), reed.stapleTop(), "cane on the staple", Numbers.given(on), "", false, Role.INK)));
+                new Row(reed.caneEnd(), reed.stapleTop(), "cane on the staple", unit.given(on, 1), "", false, Role.INK)));
         a.turnsLeft().ifPresent(turns -> rows.add(new Row(a.sidesCloseAt().orElseThrow(), reed.wrapTop(), "turns left", Numbers.fixed(turns, 1),
                 a.turnsBand().map(b -> "give or take " + Numbers.fixed(b.half(), 1)).orElse(""), true, look.role(Mark.SIDES_CLOSE))));
         return rows;
@@ -154,11 +166,11 @@ public final class LengthStack {
         }
     }
 
-    private static String describe(List<Row> marks) {
+    private String describe(List<Row> marks) {
         StringBuilder text = new StringBuilder();
         for (int i = marks.size() - 1; i >= 0; i--) {
             text.append(text.length() == 0 ? "" : ", ").append(marks.get(i).words()).append(' ').append(marks.get(i).number());
         }
-        return text + " mm.";
+        return text + " " + unit.sign() + ".";
     }
 }

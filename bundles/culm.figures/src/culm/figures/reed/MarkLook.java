@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.blank.Mark;
-import culm.figures.Numbers;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Scale;
 import culm.figures.label.Label;
@@ -19,10 +19,17 @@ final class MarkLook {
             Mark.CORK_TOP, Mark.WRAP_BOTTOM);
     private final Reed reed;
     private final Limits limits;
+    private final Lengths unit;
 
-    MarkLook(Reed reed, Limits limits) {
+    MarkLook(Reed reed, Limits limits, Lengths unit) {
         this.reed = reed;
         this.limits = limits;
+        this.unit = unit;
+    }
+
+    /** In what the marks' heights are written. */
+    Lengths unit() {
+        return unit;
     }
 
     /** Whether the turns left are within the limits. */
@@ -60,8 +67,9 @@ final class MarkLook {
         return !mark.path().isEmpty();
     }
 
-    private static String number(Mark mark, double z) {
-        return movable(mark) ? Numbers.given(z) : Numbers.fixed(z, 1);
+    /** The number of a mark at a height, without its unit. */
+    String number(Mark mark, double z) {
+        return movable(mark) ? unit.given(z, 1) : unit.fixed(z, 1);
     }
 
     /** Labels of the marks that a scale shows, the most important ones first. */

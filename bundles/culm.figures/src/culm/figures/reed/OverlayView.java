@@ -9,6 +9,7 @@ import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Pen;
@@ -31,13 +32,15 @@ public final class OverlayView {
     private final Scale scale;
     private final TextMeasure measure;
     private final Limits limits;
+    private final Lengths unit;
     private final Outlines ofFirst;
     private final Outlines ofSecond;
 
-    private OverlayView(Reed first, Reed second, Limits limits, double width, TextMeasure measure) {
+    private OverlayView(Reed first, Reed second, Limits limits, double width, TextMeasure measure, Lengths unit) {
         this.first = first;
         this.second = second;
         this.limits = limits;
+        this.unit = unit;
         this.measure = measure;
         this.scale = new Scale(0, Math.max(first.top(), second.top()), MARGIN, Math.max(MARGIN + 1, width - MARGIN));
         this.ofFirst = first.outlines();
@@ -50,9 +53,11 @@ public final class OverlayView {
      * @param firstName what the first is called
      * @param secondName what the second is called
      * @param width drawing units, at least some ten letters
+     * @param unit in what lengths are written
      */
-    public static Drawing draw(Reed first, String firstName, Reed second, String secondName, Limits limits, double width, TextMeasure measure) {
-        return new OverlayView(first, second, limits, width, measure).run(firstName, secondName);
+    public static Drawing draw(Reed first, String firstName, Reed second, String secondName, Limits limits, double width, TextMeasure measure,
+            Lengths unit) {
+        return new OverlayView(first, second, limits, width, measure, unit).run(firstName, secondName);
     }
 
     private Drawing run(String firstName, String secondName) {
@@ -112,11 +117,11 @@ public final class OverlayView {
     private double marks(Pen pen, Reed reed, String name, Dash dash, double top) {
         double line = top + RULER + 4;
         pen.text(name, scale.left(), top + 8, Anchor.START, Size.SMALL, Role.QUIET);
-        Ruler ruler = new Ruler(reed, new MarkLook(reed, limits), scale, measure);
+        Ruler ruler = new Ruler(reed, new MarkLook(reed, limits, unit), scale, measure);
         ruler.draw(pen, line);
         Optional.of(reed.mark(Mark.SIDES_CLOSE)).filter(m -> m.isPresent()).ifPresent(close -> {
             double x = scale.x(close.getAsDouble());
-            pen.shape(culm.figures.Path.line(x, CAPTION, x, line), Style.line(new MarkLook(reed, limits).role(Mark.SIDES_CLOSE), 1).broken(dash));
+            pen.shape(culm.figures.Path.line(x, CAPTION, x, line), Style.line(new MarkLook(reed, limits, unit).role(Mark.SIDES_CLOSE), 1).broken(dash));
         });
         return line + ruler.below(1);
     }

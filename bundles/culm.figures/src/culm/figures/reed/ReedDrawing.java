@@ -5,7 +5,7 @@ import culm.figures.Axis;
 import culm.figures.Box;
 import culm.figures.Drawing;
 import culm.figures.Group;
-import culm.figures.Numbers;
+import culm.figures.Lengths;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.Pen;
@@ -25,14 +25,15 @@ import culm.figures.TextMeasure;
  * @param ruler   where the ruler and its labels lie
  * @param graph   where the graph lies
  * @param open    the graph's axis up the page, mm
+ * @param unit    in what lengths are written
  */
-public record ReedDrawing(Drawing drawing, Scale scale, Box wide, Box cut, Box ruler, Box graph, Axis open) {
+public record ReedDrawing(Drawing drawing, Scale scale, Box wide, Box cut, Box ruler, Box graph, Axis open, Lengths unit) {
     /** The pointer's height as one thin line through all drawings, with its number at the top; painted over the drawing. */
     public Group pointer(double z, TextMeasure measure) {
         Pen pen = new Pen();
         double x = scale.x(z);
         pen.line(x, wide.y() - 4, x, graph.bottom(), Role.INK, 0.7);
-        String number = Numbers.fixed(z, 1) + " mm";
+        String number = unit.text(z, 1);
         double half = measure.width(number, Size.SMALL, false) / 2 + 4;
         double middle = Math.max(scale.left() + half, Math.min(scale.right() - half, x));
         double base = wide.y() - 8;

@@ -1,5 +1,7 @@
 package culm.figures.reed;
 
+import culm.figures.Lengths;
+
 /**
  * How the reed view is laid out.
  *
@@ -8,17 +10,23 @@ package culm.figures.reed;
  * @param graphHeight height of the graph, drawing units
  * @param handles     whether the ruler has handles
  * @param laneMost    largest height of the wide side and of the cut, drawing units; what is higher when zoomed shows its upper part
+ * @param unit        in what lengths are written
  */
-public record ReedOptions(double across, int leastRows, double graphHeight, boolean handles, double laneMost) {
+public record ReedOptions(double across, int leastRows, double graphHeight, boolean handles, double laneMost, Lengths unit) {
     /** For the window. */
-    public static final ReedOptions WINDOW = new ReedOptions(1, 4, 150, true, 260);
+    public static final ReedOptions WINDOW = new ReedOptions(1, 4, 150, true, 260, Lengths.MM);
     /** For paper. */
-    public static final ReedOptions PAPER = new ReedOptions(1, 1, 150, false, 1000);
+    public static final ReedOptions PAPER = new ReedOptions(1, 1, 150, false, 1000, Lengths.MM);
 
     /** @throws IllegalArgumentException when something is not positive */
     public ReedOptions {
         if (!(across > 0 && graphHeight > 0 && laneMost > 0 && leastRows >= 0)) {
             throw new IllegalArgumentException("no room for a reed: " + across + ", " + leastRows + ", " + graphHeight);
         }
+    }
+
+    /** The same with lengths in another unit. */
+    public ReedOptions in(Lengths other) {
+        return new ReedOptions(across, leastRows, graphHeight, handles, laneMost, other);
     }
 }

@@ -35,7 +35,7 @@ public final class ReedView {
         this.scale = scale;
         this.measure = measure;
         this.options = options;
-        this.look = new MarkLook(reed, limits);
+        this.look = new MarkLook(reed, limits, options.unit());
         this.outlines = reed.outlines();
     }
 
@@ -78,13 +78,13 @@ public final class ReedView {
         } else {
             problem(pen, wide);
         }
-        caption(pen, graph, "", "How far the sides are open, mm; below zero they are pinched", "Sides open by, mm");
+        caption(pen, graph, "", "How far the sides are open, " + options.unit().sign() + "; below zero they are pinched", "Sides open by, " + options.unit().sign());
         ruler.draw(pen, line);
         if (options.handles()) {
             ruler.handles(pen, line);
         }
         seam.draw(pen);
-        return new ReedDrawing(pen.drawing(scale.right() + left, graph.bottom() + 10, "The reed along its axis", describe()), scale, wide, cut, rule, graph, seam.axis());
+        return new ReedDrawing(pen.drawing(scale.right() + left, graph.bottom() + 10, "The reed along its axis", describe()), scale, wide, cut, rule, graph, seam.axis(), options.unit());
     }
 
     private static String part(Box box, double half) {
@@ -143,6 +143,6 @@ public final class ReedView {
     }
 
     private String describe() {
-        return "Drawn on one axis from the bottom of the staple to the fold at " + Numbers.given(reed.fold()) + " mm.";
+        return "Drawn on one axis from the bottom of the staple to the fold at " + options.unit().given(reed.fold(), 1) + " " + options.unit().sign() + ".";
     }
 }

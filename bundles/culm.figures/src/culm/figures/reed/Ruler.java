@@ -7,6 +7,7 @@ import culm.blank.Mark;
 import culm.figures.Anchor;
 import culm.figures.Dash;
 import culm.figures.Handle;
+import culm.figures.Lengths;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.PathBuilder;
@@ -36,10 +37,12 @@ final class Ruler {
     private final MarkLook look;
     private final Scale scale;
     private final TextMeasure measure;
+    private final Lengths unit;
     private final List<PlacedLabel> labels;
 
     Ruler(Reed reed, MarkLook look, Scale scale, TextMeasure measure) {
         this.reed = reed;
+        this.unit = look.unit();
         this.look = look;
         this.scale = scale;
         this.measure = measure;
@@ -57,7 +60,7 @@ final class Ruler {
     }
 
     void draw(Pen pen, double y) {
-        pen.group(Part.RULER, "ruler, mm", p -> {
+        pen.group(Part.RULER, "ruler, " + unit.sign(), p -> {
             p.line(scale.left(), y, scale.right(), y, Role.INK, 1.2);
             ticks(p, y);
         });
@@ -74,21 +77,23 @@ final class Ruler {
     }
 
     private void ticks(Pen p, double y) {
-        Ticks fine = Ticks.within(scale.from(), scale.to(), (scale.right() - scale.left()) / FINEST);
-        Ticks numbered = Ticks.within(scale.from(), scale.to(), (scale.right() - scale.left()) / NUMBER_APART);
+        Ticks fine = unit.ticks(scale.from(), scale.to(), (scale.right() - scale.left()) / FINEST);
+        Ticks numbered = unit.ticks(scale.from(), scale.to(), (scale.right() - scale.left()) / NUMBER_APART);
         PathBuilder lines = Path.start();
         for (double z : fine.values()) {
             double longer = multiple(z, numbered.step()) ? 9 : multiple(z, numbered.step() / 2) && numbered.step() / 2 > fine.step() ? 7 : 4;
-            lines.move(scale.x(z), y).line(scale.x(z), y + longer);
+            double x = scale.x(unit.toMm(z));
+            lines.move(x, y).line(x, y + longer);
         }
         p.shape(lines.path(), Style.line(Role.INK, Style.THIN));
         for (double z : numbered.values()) {
             String number = numbered.label(z);
             double half = measure.width(number, Size.SMALL, false) / 2 + 3;
-            if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - scale.x(z)) < half)) {
-                p.text(number, scale.x(z), y + NUMBERS, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
+            double x = scale.x(unit.toMm(z));
+            if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - x) < half)) {
+                p.text(number, x, y + NUMBERS, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
                 if (z == numbered.values().get(0)) {
-                    p.text("mm", scale.x(z) + half, y + NUMBERS, Anchor.START, Size.SMALL, Role.QUIET);
+                    p.text(unit.sign(), x + half, y + NUMBERS, Anchor.START, Size.SMALL, Role.QUIET);
                 }
             }
         }

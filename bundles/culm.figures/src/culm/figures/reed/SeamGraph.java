@@ -97,12 +97,13 @@ final class SeamGraph {
                 }
             }
         }
-        Ticks ticks = Ticks.within(y.from(), y.to(), box.height() / 28);
+        Ticks ticks = look.unit().ticks(y.from(), y.to(), box.height() / 28);
         for (double tick : ticks.values()) {
+            double place = y.at(look.unit().toMm(tick));
             if (tick != 0) {
-                p.line(from, y.at(tick), to, y.at(tick), Role.GRID, Style.THIN);
+                p.line(from, place, to, place, Role.GRID, Style.THIN);
             }
-            p.text(ticks.label(tick), from - 5, y.at(tick) + 4, Anchor.END, Size.SMALL, Role.QUIET);
+            p.text(ticks.label(tick), from - 5, place + 4, Anchor.END, Size.SMALL, Role.QUIET);
         }
         p.line(from, y.at(0), Math.max(to, scale.right()), y.at(0), Role.QUIET, 1);
     }
@@ -172,7 +173,7 @@ final class SeamGraph {
             double open = a.openAtStapleTop().orElse(0);
             double x = scale.x(reed.stapleTop());
             p.shape(cross(x, y.at(open)), Style.line(Role.DOES_NOT, 2.4));
-            beside(p, x, y.at(open) - 9, "open by " + Numbers.fixed(open, 2) + " mm", " at the staple's top", Role.DOES_NOT);
+            beside(p, x, y.at(open) - 9, "open by " + look.unit().text(open, 2), " at the staple's top", Role.DOES_NOT);
         }
     }
 

@@ -22,7 +22,7 @@ import culm.figures.font.ShippedFont;
 /** Two reeds on one axis. */
 class OverlayViewTest {
     private static Drawing draw(Blank first, Blank second, double width) {
-        return OverlayView.draw(Reed.of(Blanks.assessed(first)), "one", Reed.of(Blanks.assessed(second)), "other", Limits.STANDARD, width, ShippedFont.load());
+        return OverlayView.draw(Reed.of(Blanks.assessed(first)), "one", Reed.of(Blanks.assessed(second)), "other", Limits.STANDARD, width, ShippedFont.load(), culm.figures.Lengths.MM);
     }
 
     private static List<String> texts(Drawing drawing) {

@@ -23,6 +23,7 @@ import culm.figures.Drawing;
 import culm.figures.Group;
 import culm.figures.Handle;
 import culm.figures.Item;
+import culm.figures.Lengths;
 import culm.figures.Palette;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -219,7 +220,7 @@ class ReedViewTest {
     @Test
     void anythingEnlargedIsSaid() {
         Reed reed = Reed.of(Blanks.assessed(Blanks.example()));
-        Drawing drawing = ReedView.draw(reed, Limits.STANDARD, ReedView.fitting(reed, 760), FONT, new ReedOptions(2, 4, 150, true, 1000)).drawing();
+        Drawing drawing = ReedView.draw(reed, Limits.STANDARD, ReedView.fitting(reed, 760), FONT, new ReedOptions(2, 4, 150, true, 1000, Lengths.MM)).drawing();
         assertTrue(drawing.flat().stream().anyMatch(i -> i instanceof Text t && t.text().contains("across enlarged 2.0 times more")));
     }
 }

@@ -57,14 +57,17 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             result("open at the staple's top", Assessment::openAtStapleTop, new NumberForm(Quantity.LENGTH, unit, 2));
             result("tie, for one turn", Assessment::tieLengthPerTurn, new NumberForm(Quantity.LENGTH, unit, 1));
             result("cane on the staple", Assessment::caneOnStaple, new NumberForm(Quantity.LENGTH, unit, 1));
-            result("thread", a -> a.thread().map(t -> OptionalDouble.of(t.length())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.LENGTH, unit, 0));
+            texts("thread", a -> a.thread().map(t -> unit.far(t.length())).orElse("none"));
             inputs();
             return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent());
         }
 
         private void result(String words, java.util.function.Function<Assessment, OptionalDouble> number, NumberForm form) {
-            lines.add(new Line(words, text(number.apply(base), form), text(number.apply(now), form),
-                    tried.map(t -> text(number.apply(t), form)).orElse(""), false));
+            texts(words, a -> text(number.apply(a), form));
+        }
+
+        private void texts(String words, java.util.function.Function<Assessment, String> text) {
+            lines.add(new Line(words, text.apply(base), text.apply(now), tried.map(text).orElse(""), false));
         }
 
         private static String text(OptionalDouble value, NumberForm form) {

@@ -164,6 +164,11 @@ public final class DesignEditor extends FileEditor<DesignSession> {
         return body.figures();
     }
 
+    /** {@return the computed numbers beside the reed, as they stand there} */
+    public List<String> numbers() {
+        return body.reed().numbers().lines().stream().map(l -> l.words() + " " + l.value()).toList();
+    }
+
     /** Copies the drawing with the focus as a picture. */
     public void copyPicture() {
         new FigureClipboard(workshop().look()).picture(figures().get(0));

@@ -67,7 +67,7 @@ final class EditorBody {
         stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         workshop.look().dress(stack, Role.PAPER, Role.INK);
         reed = new ReedPage(stack, workshop, session, pointer, refused);
-        graphs = new Late<>(() -> new GraphsPage(stack, workshop.look(), pointer));
+        graphs = new Late<>(() -> new GraphsPage(stack, workshop.look(), workshop.units(), pointer));
         changes = new Late<>(() -> new ChangesPage(stack, workshop, session, refused));
         explore = new Late<>(() -> new ExplorePage(stack, workshop, session, refused));
         show(page);

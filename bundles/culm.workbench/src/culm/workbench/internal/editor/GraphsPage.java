@@ -11,6 +11,7 @@ import culm.figures.Role;
 import culm.workbench.internal.graphs.AlongCanvas;
 import culm.workbench.internal.graphs.GougeCanvas;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** More graphs: those along the reed on the axis of the reed page, section and gouge beside them. */
 final class GraphsPage extends Composite {
@@ -18,12 +19,12 @@ final class GraphsPage extends Composite {
     private final SectionCanvas section;
     private final GougeCanvas gouge;
 
-    GraphsPage(Composite parent, Look look, PointerHeight pointer) {
+    GraphsPage(Composite parent, Look look, Units units, PointerHeight pointer) {
         super(parent, SWT.NONE);
         look.dress(this, Role.PAPER, Role.INK);
-        along = new AlongCanvas(this, look, pointer);
-        section = new SectionCanvas(this, look, pointer);
-        gouge = new GougeCanvas(this, look);
+        along = new AlongCanvas(this, look, units, pointer);
+        section = new SectionCanvas(this, look, units, pointer);
+        gouge = new GougeCanvas(this, look, units);
         setLayout(new Columns());
     }
 

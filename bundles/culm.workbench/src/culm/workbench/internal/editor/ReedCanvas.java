@@ -31,6 +31,7 @@ import culm.figures.reed.ReedOptions;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
@@ -42,6 +43,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private static final double NARROWEST = 260;
     private static final double ZOOM_STEP = 1.25;
     private static final double ZOOM_MOST = 40;
+    private final Units units;
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Limits limits = Limits.STANDARD;
@@ -55,9 +57,11 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private Set<String> ringed = Set.of();
     private String chosen = "";
 
-    ReedCanvas(Composite parent, Look look, PointerHeight pointer) {
+    ReedCanvas(Composite parent, Look look, Units units, PointerHeight pointer) {
         super(parent, look, SWT.NO_BACKGROUND);
+        this.units = units;
         this.pointer = pointer;
+        follow(units);
         pointer.onChange(() -> {
             if (!isDisposed()) {
                 redraw();
@@ -124,7 +128,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
         if (zoomed()) {
             scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
         }
-        return ReedView.draw(what, limits, scale, look().measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST));
+        return ReedView.draw(what, limits, scale, look().measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST, units.now().drawn()));
     }
 
     @Override
@@ -140,7 +144,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     @Override
     public Optional<Drawing> onPaper(double enlargement) {
         return reed.map(r -> ReedView.draw(r, limits, ReedView.fitting(r, r.top() * enlargement * Drawing.UNITS_PER_MM + 24), ShippedFont.load(),
-                ReedOptions.PAPER).drawing());
+                ReedOptions.PAPER.in(units.now().drawn())).drawing());
     }
 
     @Override

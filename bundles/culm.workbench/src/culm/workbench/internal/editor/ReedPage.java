@@ -25,12 +25,18 @@ final class ReedPage extends Composite {
     ReedPage(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         workshop.look().dress(this, Role.PAPER, Role.INK);
-        reed = new ReedCanvas(this, workshop.look(), pointer);
+        reed = new ReedCanvas(this, workshop.look(), workshop.units(), pointer);
         new HandleMover(reed, session, pointer, refused);
         findings = new FindingsList(this, workshop.look());
-        section = new SectionCanvas(this, workshop.look(), pointer);
+        section = new SectionCanvas(this, workshop.look(), workshop.units(), pointer);
         numbers = new NumbersPanel(this, workshop.look(), workshop.units());
         setLayout(new Columns());
+        Runnable end = workshop.units().onChange(() -> {
+            if (reed.heightChanged()) {
+                layout();
+            }
+        });
+        addListener(SWT.Dispose, e -> end.run());
     }
 
     void show(Shown now, Limits limits) {

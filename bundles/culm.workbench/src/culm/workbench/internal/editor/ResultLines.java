@@ -72,7 +72,7 @@ final class ResultLines {
         Optional<ThreadPath> path = a.thread();
         path.ifPresent(t -> {
             lines.add(new Line("thread", number(t.turnsUp(), 0) + " up, " + number(t.turnsDown(), 0) + " down", false));
-            lines.add(new Line("", round(t.length(), new NumberForm(Quantity.LENGTH, along.unit(), 0)) + " and tails", true));
+            lines.add(new Line("", along.unit().far(t.length()) + " and tails", true));
         });
     }
 

@@ -18,19 +18,23 @@ import culm.figures.reed.CrossSection;
 import culm.figures.reed.Reed;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The cross-section at the pointer's height, or at the pinned one; where the sides close when the pointer was nowhere yet. */
 final class SectionCanvas extends DrawnCanvas implements Figure {
     private static final double PAPER = 330;
     private static final int HEIGHT = 270;
+    private final Units units;
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Optional<Drawing> drawn = Optional.empty();
 
-    SectionCanvas(Composite parent, Look look, PointerHeight pointer) {
+    SectionCanvas(Composite parent, Look look, Units units, PointerHeight pointer) {
         super(parent, look, SWT.NO_FOCUS);
+        this.units = units;
         this.pointer = pointer;
+        follow(units);
         pointer.onChange(() -> {
             if (!isDisposed()) {
                 anew();
@@ -58,7 +62,7 @@ final class SectionCanvas extends DrawnCanvas implements Figure {
     public Optional<Drawing> onScreen() {
         if (drawn.isEmpty() && reed.isPresent()) {
             Rectangle area = getClientArea();
-            drawn = Optional.of(CrossSection.draw(reed.get(), height(reed.get()), area.width, area.height, look().measure()));
+            drawn = Optional.of(CrossSection.draw(reed.get(), height(reed.get()), area.width, area.height, look().measure(), units.now().drawn()));
         }
         return drawn;
     }
@@ -70,7 +74,7 @@ final class SectionCanvas extends DrawnCanvas implements Figure {
 
     @Override
     public Optional<Drawing> onPaper(double enlargement) {
-        return reed.map(r -> CrossSection.draw(r, height(r), PAPER, PAPER, ShippedFont.load()));
+        return reed.map(r -> CrossSection.draw(r, height(r), PAPER, PAPER, ShippedFont.load(), units.now().drawn()));
     }
 
     @Override

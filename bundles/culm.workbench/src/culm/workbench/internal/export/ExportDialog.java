@@ -38,6 +38,7 @@ public final class ExportDialog extends Dialog {
     private final String name;
     private final List<Figure> figures;
     private final Shown shown;
+    private final Workshop workshop;
     private Combo what;
     private Combo scale;
     private Combo format;
@@ -54,6 +55,7 @@ public final class ExportDialog extends Dialog {
      */
     public ExportDialog(Shell shell, Workshop workshop, String name, List<Figure> figures, DesignSession session) {
         super(shell);
+        this.workshop = workshop;
         this.name = name;
         this.figures = figures;
         this.shown = session.shown();
@@ -113,7 +115,7 @@ public final class ExportDialog extends Dialog {
         if (what.getSelectionIndex() < figures.size()) {
             return figures.get(what.getSelectionIndex()).onPaper(enlargement);
         }
-        return shown.reed().map(r -> LengthStack.draw(r, shown.blank().get().limits(), enlargement, ShippedFont.load()));
+        return shown.reed().map(r -> LengthStack.draw(r, shown.blank().get().limits(), enlargement, ShippedFont.load(), workshop.units().now().drawn()));
     }
 
     @Override

@@ -18,11 +18,13 @@ import culm.figures.reed.Reed;
 import culm.figures.reed.ReedView;
 import culm.workbench.internal.editor.PointerHeight;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The graphs along the reed on the screen, with the values at the pointer's height. */
 public final class AlongCanvas extends DrawnCanvas implements Figure {
     private static final int READOUT = 24;
+    private final Units units;
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Optional<AlongReed> graphs = Optional.empty();
@@ -34,11 +36,14 @@ public final class AlongCanvas extends DrawnCanvas implements Figure {
      *
      * @param parent where it goes
      * @param look colours and fonts
+     * @param units in what lengths are shown
      * @param pointer the height all drawings point at
      */
-    public AlongCanvas(Composite parent, Look look, PointerHeight pointer) {
+    public AlongCanvas(Composite parent, Look look, Units units, PointerHeight pointer) {
         super(parent, look, SWT.NONE);
+        this.units = units;
         this.pointer = pointer;
+        follow(units);
         pointer.onChange(() -> {
             if (!isDisposed()) {
                 redraw();
@@ -81,7 +86,7 @@ public final class AlongCanvas extends DrawnCanvas implements Figure {
         if (drawn.isEmpty() && reed.isPresent()) {
             Rectangle area = getClientArea();
             scale = Optional.of(ReedView.fitting(reed.get(), area.width));
-            graphs = Optional.of(new AlongReed(reed.get().assessment(), scale.get()));
+            graphs = Optional.of(new AlongReed(reed.get().assessment(), scale.get(), units.now().drawn()));
             drawn = Optional.of(graphs.get().draw(area.height - READOUT, look().measure()));
         }
         return drawn;
@@ -91,7 +96,7 @@ public final class AlongCanvas extends DrawnCanvas implements Figure {
     public Optional<Drawing> onPaper(double enlargement) {
         return reed.map(r -> {
             double width = r.top() * enlargement * Drawing.UNITS_PER_MM + 24;
-            return new AlongReed(r.assessment(), ReedView.fitting(r, width)).draw(420, ShippedFont.load());
+            return new AlongReed(r.assessment(), ReedView.fitting(r, width), units.now().drawn()).draw(420, ShippedFont.load());
         });
     }
 
@@ -116,7 +121,7 @@ public final class AlongCanvas extends DrawnCanvas implements Figure {
         gc.setForeground(look().colour(Role.INK));
         gc.setLineWidth(1);
         gc.drawLine(x, 4, x, area.height - READOUT);
-        String text = culm.model.text.Numbers.fixed(pointer.height().getAsDouble(), 1) + " mm  ·  " + readout();
+        String text = units.now().drawn().text(pointer.height().getAsDouble(), 1) + "  ·  " + readout();
         double room = area.width - scale.get().left();
         gc.setFont(look().font(look().measure().width(text, Size.BODY, false) <= room ? Size.BODY : Size.SMALL, SWT.NORMAL));
         gc.drawString(text, (int) scale.get().left(), area.height - READOUT + 2, true);

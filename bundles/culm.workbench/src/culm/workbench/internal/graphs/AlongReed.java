@@ -11,6 +11,7 @@ import culm.blank.Inputs;
 import culm.blank.SeamPoint;
 import culm.figures.Anchor;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.PathBuilder;
@@ -33,13 +34,15 @@ final class AlongReed {
     private final Assessment assessment;
     private final Blank blank;
     private final Scale scale;
+    private final Lengths unit;
     private final List<Lane> lanes = new ArrayList<>();
     private String problem = "";
 
-    AlongReed(Assessment assessment, Scale scale) {
+    AlongReed(Assessment assessment, Scale scale, Lengths unit) {
         this.assessment = assessment;
         this.blank = assessment.blank();
         this.scale = scale;
+        this.unit = unit;
         try {
             lanes.add(shape());
             lanes.add(bore());
@@ -59,7 +62,7 @@ final class AlongReed {
             double s = from + (to - from) * i / POINTS;
             points.add(new double[] { fold - s, width.at(s) / 2 });
         }
-        return new Lane("Shape as cut, drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, widths in mm", points, Role.CANE_EDGE, true);
+        return new Lane("Shape as cut, drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, widths in " + unit.sign(), points, Role.CANE_EDGE, true, unit);
     }
 
     private Lane bore() {
@@ -69,7 +72,7 @@ final class AlongReed {
             double z = staple.length() * i / POINTS;
             points.add(new double[] { z, staple.bore(z).area() });
         }
-        return new Lane("Bore area, mm²", points, Role.BRASS_EDGE, false);
+        return new Lane("Bore area, " + unit.areaSign(), points, Role.BRASS_EDGE, false, unit);
     }
 
     private Lane open() {
@@ -77,7 +80,7 @@ final class AlongReed {
         for (SeamPoint p : assessment.closing().course()) {
             points.add(new double[] { p.z(), p.open() });
         }
-        return new Lane("How far the sides are open, mm; below zero they are pinched", points, Role.BARK, false);
+        return new Lane("How far the sides are open, " + unit.sign() + "; below zero they are pinched", points, Role.BARK, false, unit);
     }
 
     /** Draws it into a height. */
@@ -107,14 +110,18 @@ final class AlongReed {
     }
 
     private void ruler(Pen pen, double y) {
-        Ticks fine = Ticks.within(scale.from(), scale.to(), (scale.right() - scale.left()) / 6);
-        Ticks numbered = Ticks.within(scale.from(), scale.to(), (scale.right() - scale.left()) / 55);
+        Ticks fine = unit.ticks(scale.from(), scale.to(), (scale.right() - scale.left()) / 6);
+        Ticks numbered = unit.ticks(scale.from(), scale.to(), (scale.right() - scale.left()) / 55);
         PathBuilder lines = Path.start().move(scale.left(), y).line(scale.right(), y);
-        fine.values().forEach(z -> lines.move(scale.x(z), y).line(scale.x(z), y + 4));
-        numbered.values().forEach(z -> lines.move(scale.x(z), y).line(scale.x(z), y + 8));
-        pen.group(Part.RULER, "ruler, mm", p -> p.shape(lines.path(), Style.line(Role.INK, Style.THIN)));
-        numbered.values().forEach(z -> pen.text(numbered.label(z), scale.x(z), y + 20, Anchor.MIDDLE, Size.SMALL, Role.QUIET));
-        pen.text("height from the bottom of the staple, mm", scale.left(), y + 34, Anchor.START, Size.SMALL, Role.QUIET);
+        fine.values().forEach(z -> lines.move(x(z), y).line(x(z), y + 4));
+        numbered.values().forEach(z -> lines.move(x(z), y).line(x(z), y + 8));
+        pen.group(Part.RULER, "ruler, " + unit.sign(), p -> p.shape(lines.path(), Style.line(Role.INK, Style.THIN)));
+        numbered.values().forEach(z -> pen.text(numbered.label(z), x(z), y + 20, Anchor.MIDDLE, Size.SMALL, Role.QUIET));
+        pen.text("height from the bottom of the staple, " + unit.sign(), scale.left(), y + 34, Anchor.START, Size.SMALL, Role.QUIET);
+    }
+
+    private double x(double shown) {
+        return scale.x(unit.toMm(shown));
     }
 
     /** What the graphs say at a height. */
@@ -124,22 +131,22 @@ final class AlongReed {
         for (Lane lane : lanes) {
             OptionalDouble value = lane.at(z);
             if (value.isPresent()) {
-                says.add(lane.mirrored() ? Numbers.fixed(2 * value.getAsDouble(), 2) + " mm wide, " + Numbers.fixed(s, 1) + " from the fold"
-                        : lane.role() == Role.BRASS_EDGE ? "bore " + Numbers.fixed(value.getAsDouble(), 1) + " mm²"
-                                : (value.getAsDouble() < 0 ? "pinched by " : "open by ") + Numbers.fixed(Math.abs(value.getAsDouble()), 2) + " mm");
+                says.add(lane.mirrored() ? unit.text(2 * value.getAsDouble(), 2) + " wide, " + unit.fixed(s, 1) + " from the fold"
+                        : lane.role() == Role.BRASS_EDGE ? "bore " + unit.area(value.getAsDouble())
+                                : (value.getAsDouble() < 0 ? "pinched by " : "open by ") + unit.text(Math.abs(value.getAsDouble()), 2));
             }
         }
         return String.join("  ·  ", says);
     }
 
-    /** The numbers, row by row over the height. */
+    /** The numbers in mm, row by row over the height. */
     static Figure.Table table(Optional<Assessment> assessment) {
         List<String> heads = List.of("height mm", "width as cut mm", "bore area mm²", "sides open by mm");
         if (assessment.isEmpty()) {
             return new Figure.Table(heads, List.of());
         }
         double top = assessment.get().blank().number(Inputs.TIE_LENGTH);
-        AlongReed graphs = new AlongReed(assessment.get(), new Scale(0, top, 0, top));
+        AlongReed graphs = new AlongReed(assessment.get(), new Scale(0, top, 0, top), Lengths.MM);
         List<double[]> rows = new ArrayList<>();
         for (double z = 0; z <= top + 1e-9; z += 0.5) {
             double[] row = { z, 0, 0, 0 };

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Blank;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.figures.chart.ChartDrawing;
@@ -19,8 +20,8 @@ import culm.figures.parts.GougeThickness;
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.Gouge;
 import culm.geometry.gouge.GougeSection;
-import culm.model.text.Numbers;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The gouge as it is and its thickness enlarged, with the value under the pointer. */
@@ -28,6 +29,7 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
     private static final int READOUT = 20;
     private static final double WIDE = 420;
     private static final double HIGH = 340;
+    private final Units units;
     private Optional<Blank> blank = Optional.empty();
     private Optional<ChartDrawing> drawn = Optional.empty();
     private int pointerX = -1;
@@ -37,9 +39,12 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
      *
      * @param parent where it goes
      * @param look colours and fonts
+     * @param units in what lengths are shown
      */
-    public GougeCanvas(Composite parent, Look look) {
+    public GougeCanvas(Composite parent, Look look, Units units) {
         super(parent, look, SWT.NONE);
+        this.units = units;
+        follow(units);
         addListener(SWT.MouseDown, e -> setFocus());
         addListener(SWT.MouseMove, e -> pointAt(e.x));
         addListener(SWT.MouseExit, e -> pointAt(-1));
@@ -69,7 +74,7 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
     private Optional<ChartDrawing> chart() {
         if (drawn.isEmpty()) {
             Rectangle area = getClientArea();
-            drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look().measure()));
+            drawn = blank.map(b -> GougeThickness.draw(b, area.width, area.height - READOUT, look().measure(), units.now().drawn()));
         }
         return drawn;
     }
@@ -81,7 +86,7 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
 
     @Override
     public Optional<Drawing> onPaper(double enlargement) {
-        return blank.map(b -> GougeThickness.draw(b, WIDE, HIGH, ShippedFont.load()).drawing());
+        return blank.map(b -> GougeThickness.draw(b, WIDE, HIGH, ShippedFont.load(), units.now().drawn()).drawing());
     }
 
     @Override
@@ -113,14 +118,15 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
         gc.setLineWidth(1);
         gc.drawLine(pointerX, (int) now.get().plot().y(), pointerX, (int) now.get().plot().bottom());
         gc.setFont(look().font(Size.SMALL, SWT.NORMAL));
-        gc.drawString(readout(now.get().x().value(pointerX)), 12, area.height - READOUT, true);
+        gc.drawString(readout(units.now().drawn().toMm(now.get().x().value(pointerX))), 12, area.height - READOUT, true);
     }
 
     private String readout(double along) {
         try {
             Gouge gouge = blank.get().parts().gouge();
             GougeSection section = gouge.at(0);
-            return Numbers.fixed(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " mm thick, " + Numbers.fixed(Math.abs(along), 1) + " from the middle";
+            Lengths unit = units.now().drawn();
+            return unit.text(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " thick, " + unit.fixed(Math.abs(along), 1) + " from the middle";
         } catch (GeometryException e) {
             return e.getMessage();
         }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
-import culm.figures.Numbers;
+import culm.figures.Lengths;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.Pen;
@@ -24,8 +24,9 @@ import culm.figures.Ticks;
  * @param points (height, value), ascending
  * @param role its colour
  * @param mirrored drawn to both sides of the axis, true to scale, as an outline
+ * @param unit in what its numbers are written
  */
-record Lane(String caption, List<double[]> points, Role role, boolean mirrored) {
+record Lane(String caption, List<double[]> points, Role role, boolean mirrored, Lengths unit) {
     private static final double CAPTION = 22;
     private static final double NUMBERS = 34;
     private static final double WRITTEN = 12;
@@ -78,7 +79,7 @@ record Lane(String caption, List<double[]> points, Role role, boolean mirrored) 
         for (int i = 0; i <= WIDTHS; i++) {
             double[] p = points.get(last * i / WIDTHS);
             Anchor anchor = i == 0 ? Anchor.START : i == WIDTHS ? Anchor.END : Anchor.MIDDLE;
-            pen.text(Numbers.fixed(2 * p[1], 2), scale.x(p[0]), middle - p[1] * scale.perMm() - 5, anchor, Size.SMALL, Role.QUIET);
+            pen.text(unit.fixed(2 * p[1], 2), scale.x(p[0]), middle - p[1] * scale.perMm() - 5, anchor, Size.SMALL, Role.QUIET);
         }
         pen.shape(Path.line(round.get(0)[0], middle, scale.x(points.get(points.size() - 1)[0]), middle), Style.line(Role.CANE_EDGE, Style.THIN).broken(culm.figures.Dash.DASHED));
     }
@@ -87,7 +88,8 @@ record Lane(String caption, List<double[]> points, Role role, boolean mirrored) 
         double low = points.stream().mapToDouble(p -> p[1]).min().orElse(0);
         double high = largest();
         double room = Math.max(1e-3, high - low) * 0.12;
-        Axis axis = new Axis(low - room, high + room, box.bottom(), box.y());
+        double one = role == Role.BRASS_EDGE ? unit.areaMm2() : unit.mm();
+        Axis axis = new Axis((low - room) / one, (high + room) / one, box.bottom(), box.y());
         double first = scale.x(points.get(0)[0]);
         boolean left = first - NUMBERS >= scale.left();
         double from = Math.max(scale.left(), first);
@@ -97,7 +99,7 @@ record Lane(String caption, List<double[]> points, Role role, boolean mirrored) 
             double base = axis.at(tick) + (left ? 4 : -3);
             pen.text(ticks.label(tick), left ? from - 5 : scale.right(), base, Anchor.END, Size.SMALL, Role.QUIET);
         }
-        List<double[]> line = points.stream().map(p -> new double[] { scale.x(p[0]), axis.at(p[1]) }).toList();
+        List<double[]> line = points.stream().map(p -> new double[] { scale.x(p[0]), axis.at(p[1] / one) }).toList();
         pen.group(Part.SERIES, caption, p -> p.shape(Path.through(line), Style.line(role, 1.8)));
     }
 }

@@ -1,34 +1,55 @@
 package culm.workbench.internal.numbers;
 
+import culm.figures.Lengths;
+import culm.model.text.Numbers;
+
 /** In what lengths are shown and typed; files always hold mm. */
 public enum LengthUnit {
     /** Millimetres. */
-    MM("mm", 1, 0),
+    MM(Lengths.MM, 1000, "m", 2),
     /** Thousandths of an inch. */
-    THOU("thou", 0.0254, 1);
+    THOU(Lengths.THOU, 0, "in", 1);
 
-    private final String sign;
-    private final double mm;
-    private final int fewerDigits;
+    private final Lengths drawn;
+    private final double farFrom;
+    private final String farSign;
+    private final int farDigits;
 
-    LengthUnit(String sign, double mm, int fewerDigits) {
-        this.sign = sign;
-        this.mm = mm;
-        this.fewerDigits = fewerDigits;
+    LengthUnit(Lengths drawn, double farFrom, String farSign, int farDigits) {
+        this.drawn = drawn;
+        this.farFrom = farFrom;
+        this.farSign = farSign;
+        this.farDigits = farDigits;
+    }
+
+    /** {@return the same for drawings} */
+    public Lengths drawn() {
+        return drawn;
+    }
+
+    /**
+     * A length that is cut from a spool, such as the thread's: in metres from one metre on, or in inches.
+     *
+     * @param length mm
+     * @return its text
+     */
+    public String far(double length) {
+        double shown = drawn.of(length);
+        return length < farFrom ? Numbers.fixed(shown, 0) + "\u2009" + sign() : Numbers.fixed(shown / 1000, farDigits) + "\u2009" + farSign;
     }
 
     /** {@return what stands behind the number} */
     public String sign() {
-        return sign;
+        return drawn.sign();
     }
 
     /** {@return one of it in mm} */
     public double mm() {
-        return mm;
+        return drawn.mm();
     }
 
     /** {@return how many decimals fewer than in mm say the same} */
     int fewerDigits() {
-        return fewerDigits;
+        return drawn.fewerDigits();
     }
 }

@@ -31,7 +31,7 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
      */
     public static NumberForm of(Quantity quantity, LengthUnit unit, double tolerance) {
         int decimals = switch (quantity) {
-            case LENGTH -> tolerance >= 0.1 ? 1 : 2;
+            case LENGTH -> tolerance >= (unit == LengthUnit.THOU ? LengthUnit.THOU.mm() : 0.1) ? 1 : 2;
             case SHARE -> 0;
             default -> 0;
         };

@@ -11,16 +11,20 @@ import culm.figures.font.ShippedFont;
 import culm.figures.reed.OverlayView;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** Both reeds on one axis. */
 final class PairCanvas extends DrawnCanvas implements Figure {
     private static final int WIDEST = 1200;
     private static final double LEAST = 200;
+    private final Units units;
     private PairShown shown = PairShown.NOTHING;
 
-    PairCanvas(Composite parent, Look look) {
+    PairCanvas(Composite parent, Look look, Units units) {
         super(parent, look, SWT.NO_FOCUS);
+        this.units = units;
+        follow(units);
     }
 
     @Override
@@ -37,7 +41,8 @@ final class PairCanvas extends DrawnCanvas implements Figure {
         if (shown.first().isEmpty() || shown.second().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(OverlayView.draw(shown.first().get(), shown.name(true), shown.second().get(), shown.name(false), shown.limits(), width, measure));
+        return Optional.of(OverlayView.draw(shown.first().get(), shown.name(true), shown.second().get(), shown.name(false), shown.limits(), width, measure,
+                units.now().drawn()));
     }
 
     @Override

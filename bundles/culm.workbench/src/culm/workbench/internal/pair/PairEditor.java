@@ -71,14 +71,18 @@ public final class PairEditor extends StudioEditor {
         problem.setFont(workshop().look().font(Size.BODY, SWT.NORMAL));
         workshop().look().dress(problem, Role.PAPER, Role.DOES_NOT);
         problem.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        canvas = new PairCanvas(page, workshop().look());
+        canvas = new PairCanvas(page, workshop().look(), workshop().units());
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         table = new PairTable(page, workshop().look(), workshop().units());
         table.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         scroll.setContent(page);
         scroll.addListener(SWT.Resize, e -> fit());
         Runnable end = workshop().studio().onChange(files -> ask());
-        page.addListener(SWT.Dispose, e -> end.run());
+        Runnable unitsEnd = workshop().units().onChange(() -> publish(shown));
+        page.addListener(SWT.Dispose, e -> {
+            end.run();
+            unitsEnd.run();
+        });
         ask();
     }
 

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import culm.figures.Drawing;
 import culm.figures.Role;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.paint.Backing;
 import culm.workbench.internal.paint.SwtPainter;
 
@@ -75,6 +76,12 @@ public abstract class DrawnCanvas extends Canvas {
             double left = left();
             backing.besides(look.besides(), gc -> paintGround(gc, paper, area, painter, below, left));
         });
+    }
+
+    /** Draws everything anew whenever lengths are shown in another unit. */
+    protected final void follow(Units units) {
+        Runnable end = units.onChange(this::anew);
+        addListener(SWT.Dispose, e -> end.run());
     }
 
     /** The canvas has another size. */

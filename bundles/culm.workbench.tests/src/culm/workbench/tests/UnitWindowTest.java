@@ -1,0 +1,77 @@
+package culm.workbench.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Canvas;
+import org.junit.jupiter.api.Test;
+
+import culm.blank.Inputs;
+import culm.figures.Drawing;
+import culm.figures.Text;
+import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.graphs.Figure;
+
+/** Every drawing of an open design follows the unit that is chosen, on the screen and on paper. */
+class UnitWindowTest extends StudioTest {
+
+    private static String words(Drawing drawing) {
+        StringBuilder all = new StringBuilder(drawing.title()).append('\n').append(drawing.description()).append('\n');
+        drawing.flat().forEach(i -> {
+            if (i instanceof Text t) {
+                all.append(t.text()).append('\n');
+            }
+        });
+        return all.toString();
+    }
+
+    @Test
+    void theDrawingsFollowTheUnit() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        List<Figure> figures = ui(() -> editor.figures());
+        for (Figure figure : figures) {
+            assertFalse(words(ui(() -> figure.onScreen().orElseThrow())).contains("thou"), figure.title());
+        }
+        command("culm.window.thou");
+        try {
+            for (Figure figure : figures) {
+                for (Drawing drawing : List.of(ui(() -> figure.onScreen().orElseThrow()), ui(() -> figure.onPaper(2).orElseThrow()))) {
+                    assertTrue(words(drawing).contains("thou"), figure.title());
+                    assertFalse(words(drawing).contains("mm"), figure.title() + ": " + words(drawing));
+                }
+                assertFalse(ui(() -> figure.table().text()).contains("thou"), "a table stays in mm, as its head says");
+            }
+            keepPicture("thousandths");
+            ui(() -> editor.showPage(DesignEditor.Page.GRAPHS));
+            ui(() -> {
+                Canvas along = figure("Graphs along the reed");
+                mouse(along, SWT.MouseMove, along.getClientArea().width * 3 / 5, 80);
+            });
+            keepPicture("thousandths-graphs");
+        } finally {
+            command("culm.window.mm");
+        }
+        for (Figure figure : figures) {
+            assertFalse(words(ui(() -> figure.onScreen().orElseThrow())).contains("thou"), figure.title());
+        }
+    }
+
+    @Test
+    void theThreadIsMeasuredInInches() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        assertTrue(ui(() -> editor.numbers()).stream().anyMatch(n -> n.matches(" \\d{3}\u2009mm and tails")), ui(() -> editor.numbers()).toString());
+        command("culm.window.thou");
+        try {
+            List<String> numbers = ui(() -> editor.numbers());
+            assertTrue(numbers.stream().anyMatch(n -> n.matches(" \\d\\d\\.\\d\u2009in and tails")), numbers.toString());
+            assertEquals("1850\u2009thou", ui(() -> field(editor, Inputs.STAPLE_LENGTH).getText()), "47 mm, known to two thousandths");
+            assertTrue(numbers.stream().anyMatch(n -> n.matches("cane above it \\d{3}\u2009thou")), numbers.toString());
+        } finally {
+            command("culm.window.mm");
+        }
+    }
+}
