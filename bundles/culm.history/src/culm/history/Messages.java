@@ -1,6 +1,9 @@
 package culm.history;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import culm.design.compare.Difference;
@@ -9,6 +12,8 @@ import culm.design.compare.Difference;
 final class Messages {
     private static final int MOST_IN_TITLE = 3;
     private static final int LONGEST_TITLE = 100;
+    /** A number, its give or take, the unit, and how it is known. */
+    private static final Pattern NUMBER = Pattern.compile("(-?[0-9.]+)(?: \u00b1 [0-9.]+)?( [^ ,]+)?(?:,.*)?");
 
     private Messages() {
     }
@@ -31,15 +36,12 @@ final class Messages {
         };
     }
 
-    /** Only the numbers, where they are what changed. */
+    /** Only the numbers with their unit, where they are what changed. */
     private static String brief(Difference d) {
-        String before = number(d.before());
-        String now = number(d.yours());
-        return before.isEmpty() || now.isEmpty() || before.equals(now) ? words(d) : d.label() + " " + before + " \u2192 " + now;
-    }
-
-    private static String number(String value) {
-        return value.matches("-?[0-9.]+( .*|,.*)?") ? value.split("[ ,]")[0] : "";
+        Matcher before = NUMBER.matcher(d.before());
+        Matcher now = NUMBER.matcher(d.yours());
+        return before.matches() && now.matches() && !before.group(1).equals(now.group(1))
+                ? d.label() + " " + before.group(1) + " \u2192 " + now.group(1) + Objects.requireNonNullElse(now.group(2), "") : words(d);
     }
 
     private static String lines(FileChange change) {

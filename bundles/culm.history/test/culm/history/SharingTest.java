@@ -105,7 +105,7 @@ class SharingTest {
         Map<String, Meeting> meetings = asked.meetings().stream().collect(java.util.stream.Collectors.toMap(Meeting::file, m -> m));
         Difference width = meetings.get("harbour-row.parts").conflicts().get(0);
         assertTrue(width.label().endsWith("width at 22 mm from the fold"), width.label());
-        assertEquals(List.of("5.1", "5.05", "5.15"), List.of(width.before(), width.yours(), width.theirs()));
+        assertEquals(List.of("5.1 mm", "5.05 mm", "5.15 mm"), List.of(width.before(), width.yours(), width.theirs()));
         assertEquals(List.of("your file", "removed"), List.of(meetings.get("horn-3.reed").conflicts().get(0).yours(), meetings.get("horn-3.reed").conflicts().get(0).theirs()));
         Choices choices = new Choices(Map.of("harbour-row.parts", Map.of(width.path(), Choice.THEIRS), "horn-3.reed", Map.of("", Choice.YOURS)), null);
         assertEquals(Outcome.TAKEN_OVER, student.receive(Secrets.NONE, choices).outcome());

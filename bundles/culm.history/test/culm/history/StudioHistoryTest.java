@@ -58,10 +58,10 @@ class StudioHistoryTest {
                     changes.stream().map(c -> c.file() + " " + c.kind()).sorted().toList());
             Difference width = changes.stream().filter(c -> c.file().equals("harbour-row.parts")).findFirst().orElseThrow().differences().get(0);
             assertTrue(width.label().endsWith("width at 22 mm from the fold"), width.label());
-            assertEquals(List.of("5.1", "5.15"), List.of(width.before(), width.yours()));
+            assertEquals(List.of("5.1 mm", "5.15 mm"), List.of(width.before(), width.yours()));
             Version kept = history.keep("").orElseThrow();
-            assertTrue(kept.note().contains("tie length 72 \u00b1 0.2, measured \u2192 71.5 \u00b1 0.2, measured"), kept.note());
-            assertTrue(kept.title().contains("width at 22 mm from the fold 5.1 \u2192 5.15"), kept.title());
+            assertTrue(kept.note().contains("tie length 72 \u00b1 0.2 mm, measured \u2192 71.5 \u00b1 0.2 mm, measured"), kept.note());
+            assertTrue(kept.title().contains("width at 22 mm from the fold 5.1 \u2192 5.15 mm"), kept.title());
             assertTrue(kept.note().contains("trial-9-open.reed is gone"), kept.note());
             assertTrue(history.keep("").isEmpty(), "nothing changed since");
             assertEquals(4, history.changes(first, kept).size());

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import culm.design.compare.Choice;
 import culm.design.compare.Difference;
+import culm.design.compare.LengthWords;
 import culm.design.compare.Side;
 import culm.design.compare.ThreeWay;
 import culm.geometry.profile.Profiles;
@@ -51,7 +52,7 @@ class ThreeWayTest {
         Difference d = three.conflicts().get(0);
         assertEquals(1, three.differences().size());
         assertTrue(d.label().startsWith("shape") && d.label().endsWith("width at 22 mm from the fold"), d.label());
-        assertEquals(List.of("5.1", "5.15", "5.05"), List.of(d.before(), d.yours(), d.theirs()));
+        assertEquals(List.of("5.1 mm", "5.15 mm", "5.05 mm"), List.of(d.before(), d.yours(), d.theirs()));
         assertTrue(Studios.FILES.text(three.merged(Map.of())).contains("width=\"5.15\""), "without a choice yours is kept");
         assertTrue(Studios.FILES.text(three.merged(Map.of(d.path(), Choice.THEIRS))).contains("width=\"5.05\""));
         assertEquals(parts(), Studios.FILES.text(three.merged(Map.of(d.path(), Choice.BEFORE))));
@@ -107,6 +108,36 @@ class ThreeWayTest {
         assertEquals(1, changes.size(), changes.toString());
         assertEquals(label, changes.get(0).label());
         assertEquals(path, changes.get(0).path());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"trial-12.reed|<length value=\"72\"|<length value=\"71.5\"|72 \u00b1 0.2 mm, measured|71.5 \u00b1 0.2 mm, measured",
+            "trial-12.reed|<swellWidth value=\"0\"|<swellWidth value=\"0.07\"|0 \u00b1 2 %, assumed|7 \u00b1 2 %, assumed",
+            "harbour-row.parts|name=\"bottom\" value=\"5.4\"|name=\"bottom\" value=\"5.45\"|5.4 \u00b1 0.02 mm, measured|5.45 \u00b1 0.02 mm, measured",
+            "class.log|<turnsLeftOnLeft value=\"1.5\"|<turnsLeftOnLeft value=\"1\"|1.5 turns, measured|1 turn, measured"})
+    void everyNumberHasItsUnit(String file, String from, String to, String before, String now) throws Exception {
+        String text = Files.readString(Studios.file(file));
+        assertTrue(text.contains(from), text);
+        List<Difference> changes = ThreeWay.changes(read(text, Document.class), read(text.replace(from, to), Document.class), PROFILES);
+        assertEquals(List.of(before, now), List.of(changes.get(0).before(), changes.get(0).yours()));
+    }
+
+    @Test
+    void lengthsAreWrittenInAnotherUnitWhenAsked() throws Exception {
+        Difference d = parts(parts().replace("fromFold=\"22\" width=\"5.1\"", "fromFold=\"22\" width=\"5.15\""), parts()).differences().get(0).in(new LengthWords() {
+            @Override
+            public String number(double mm) {
+                return String.valueOf(mm / 10);
+            }
+
+            @Override
+            public String sign() {
+                return "cm";
+            }
+        });
+        assertTrue(d.label().endsWith("width at 2.2 cm from the fold"), d.label());
+        assertEquals(List.of("0.51 cm", "0.515 cm"), List.of(d.before(), d.yours()));
+        assertEquals("5.15 mm", d.in(LengthWords.MM).yours());
     }
 
     @Test

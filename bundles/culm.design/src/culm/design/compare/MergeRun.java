@@ -92,11 +92,11 @@ final class MergeRun {
         if (allThere && !isOneThing(b, y, t)) {
             return object(path, b, y, t);
         }
-        return copy(choose(path, label, b, y, t, (one, other) -> EcoreUtil.equals((EObject) one, (EObject) other)));
+        return copy(choose(path, label, null, b, y, t, (one, other) -> EcoreUtil.equals((EObject) one, (EObject) other)));
     }
 
     private void attribute(String path, EStructuralFeature feature, EObject b, EObject y, EObject t, EObject result) {
-        Object chosen = choose(under(path, feature), names.of(y, feature), value(b, feature), value(y, feature), value(t, feature),
+        Object chosen = choose(under(path, feature), names.of(y, feature), Measures.of(y, feature.getName()), value(b, feature), value(y, feature), value(t, feature),
                 feature instanceof EReference ? MergeRun::equalLists : Objects::equals);
         set(result, feature, chosen instanceof List<?> list && feature instanceof EReference ? objects(list).stream().map(this::copy).toList() : chosen);
     }
@@ -107,7 +107,7 @@ final class MergeRun {
         columns.addAll(cells(b).keySet());
         Map<String, Double> kept = new LinkedHashMap<>();
         for (String column : columns) {
-            Object chosen = choose(path + "." + column, names.of(b == null ? y : b, column), cells(b).get(column), cells(y).get(column), cells(t).get(column), Objects::equals);
+            Object chosen = choose(path + "." + column, names.of(b == null ? y : b, column), telling.measures(b == null ? y : b, column), cells(b).get(column), cells(y).get(column), cells(t).get(column), Objects::equals);
             if (chosen != null) {
                 kept.put(column, (Double) chosen);
             }
@@ -136,8 +136,8 @@ final class MergeRun {
         }
     }
 
-    /** Three values that are taken whole; the one to keep. Equal ones count as unchanged. */
-    private Object choose(String path, String label, Object b, Object y, Object t, BiPredicate<Object, Object> equal) {
+    /** Three values that are taken whole; the one to keep. Equal ones count as unchanged. @param measures what bare numbers among them are */
+    private Object choose(String path, String label, culm.geometry.profile.Quantity measures, Object b, Object y, Object t, BiPredicate<Object, Object> equal) {
         boolean yoursChanged = !same(b, y, equal);
         boolean theirsChanged = !same(b, t, equal);
         boolean alike = same(y, t, equal);
@@ -145,7 +145,7 @@ final class MergeRun {
             return y;
         }
         Side side = alike ? Side.BOTH : !theirsChanged ? Side.YOURS : !yoursChanged ? Side.THEIRS : Side.CONFLICT;
-        differences.add(new Difference(path, label, telling.of(b), telling.of(y), telling.of(t), side));
+        differences.add(Difference.of(path, side, List.of(label, telling.of(b, measures), telling.of(y, measures), telling.of(t, measures)), LengthWords.MM));
         Choice choice = choices.getOrDefault(path, side == Side.THEIRS ? Choice.THEIRS : Choice.YOURS);
         return choice == Choice.YOURS ? y : choice == Choice.THEIRS ? t : b;
     }

@@ -6,7 +6,6 @@ import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.geometry.profile.Parameter;
 import culm.model.Batch;
@@ -24,7 +23,6 @@ import culm.model.TableData;
 import culm.model.Tie;
 import culm.model.Variant;
 import culm.model.Worked;
-import culm.model.text.Numbers;
 
 /** Where in a document something is, in words of the trade. */
 final class Names {
@@ -88,7 +86,7 @@ final class Names {
         }
         Map.Entry<String, Double> place = row.getCells().asMap().entrySet().iterator().next();
         String word = telling.column(row, place.getKey());
-        return " at " + Numbers.format(place.getValue()) + " mm" + (word.startsWith("from") ? " " + word : "");
+        return " at " + Measures.of(telling.measures(row, place.getKey()), place.getValue()) + (word.startsWith("from") ? " " + word : "");
     }
 
     private String within(EObject owner, String word, boolean told) {
@@ -130,8 +128,7 @@ final class Names {
     }
 
     private static String described(EObject owner, String feature) {
-        String part = owner instanceof Part p ? apart(p.eClass().getName().replace("Part", "")) : owner.eContainingFeature() == null ? "" : owner.eContainingFeature().getName();
-        Parameter found = Inputs.all().get(part + "." + feature);
+        Parameter found = Measures.input(owner, feature);
         return found == null ? null : found.label();
     }
 

@@ -9,22 +9,23 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
+import culm.blank.Limits;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Profiles;
+import culm.geometry.profile.Quantity;
 import culm.geometry.profile.TableParameter;
 import culm.model.Column;
 import culm.model.Element;
 import culm.model.How;
 import culm.model.NamedValue;
+import culm.model.ParameterValue;
 import culm.model.Part;
 import culm.model.ProfileData;
-import culm.model.Quantity;
 import culm.model.Row;
 import culm.model.Stray;
 import culm.model.StrayAttribute;
 import culm.model.TableData;
-import culm.model.text.Numbers;
 
 /** Values, rows and parts as a person reads them. */
 final class Telling {
@@ -35,32 +36,33 @@ final class Telling {
         this.profiles = profiles;
     }
 
-    /** A value of any kind; empty for nothing. */
-    String of(Object value) {
+    /** A value of any kind; empty for nothing. @param measures what a bare number is; null when that is not known */
+    String of(Object value, Quantity measures) {
         if (value == null) {
             return "";
         }
         if (value instanceof List<?> list) {
-            return list.stream().map(each -> of((Object) each)).collect(Collectors.joining(", "));
+            return list.stream().map(each -> of(each, measures)).collect(Collectors.joining(", "));
         }
         if (value instanceof Double number) {
-            return Numbers.format(number);
+            return Measures.of(measures, number);
         }
         if (value instanceof Boolean yes) {
             return yes ? "yes" : "no";
         }
-        return value instanceof EObject object ? of(object) : value instanceof Enum<?> word ? Names.apart(word.toString()) : value.toString();
+        return value instanceof EObject object ? of(object) : value instanceof Enum<?> word ? Names.apart(word.toString()) : Measures.plain(value.toString());
     }
 
     private String of(EObject object) {
-        if (object instanceof Quantity quantity) {
+        if (object instanceof culm.model.Quantity quantity) {
             return of(quantity);
         }
         if (object instanceof NamedValue named) {
-            return named.isSetValue() ? Numbers.format(named.getValue()) : "";
+            Parameter limit = Limits.all().get(named.getName());
+            return named.isSetValue() ? Measures.of(limit == null ? null : limit.quantity(), named.getValue()) : "";
         }
         if (object instanceof Column column) {
-            return known(column.isSetTolerance() ? Optional.of(column.getTolerance()) : Optional.empty(), column.isSetHow() ? column.getHow() : null);
+            return known(column.isSetTolerance() ? "\u00b1 " + Measures.of(measures(column), column.getTolerance()) : "", column.isSetHow() ? column.getHow() : null);
         }
         if (object instanceof Row row) {
             return row(row);
@@ -80,19 +82,41 @@ final class Telling {
         return object instanceof StrayAttribute attribute ? attribute.getName() + " " + attribute.getValue() : "given";
     }
 
-    private static String of(Quantity quantity) {
-        String value = quantity.isSetValue() ? Numbers.format(quantity.getValue()) : "no value";
-        String known = known(quantity.isSetTolerance() ? Optional.of(quantity.getTolerance()) : Optional.empty(), quantity.isSetHow() ? quantity.getHow() : null);
-        return known.isEmpty() ? value : value + " " + known;
+    /** A number with its give or take, the unit behind both, and how it is known. */
+    private String of(culm.model.Quantity quantity) {
+        Quantity measures = measures(quantity);
+        String value = quantity.isSetValue() ? Measures.number(measures, quantity.getValue()) : "no value";
+        if (quantity.isSetTolerance()) {
+            value += " \u00b1 " + Measures.of(measures, quantity.getTolerance());
+        } else if (quantity.isSetValue()) {
+            value += Measures.unit(measures, quantity.getValue());
+        }
+        return known(value, quantity.isSetHow() ? quantity.getHow() : null);
     }
 
-    private static String known(Optional<Double> tolerance, How how) {
-        StringJoiner text = new StringJoiner(", ");
-        tolerance.ifPresent(t -> text.add("\u00b1 " + Numbers.format(t)));
-        if (how != null) {
-            text.add(how.getLiteral().toLowerCase(Locale.ROOT));
+    private static String known(String value, How how) {
+        return how == null ? value : (value.isEmpty() ? "" : value + ", ") + how.getLiteral().toLowerCase(Locale.ROOT);
+    }
+
+    /** What a number of an element measures; null when its type is not known. */
+    private Quantity measures(culm.model.Quantity quantity) {
+        if (quantity instanceof ParameterValue value && quantity.eContainer() instanceof ProfileData data) {
+            return type(data).flatMap(t -> t.parameters().stream().filter(p -> p.id().equals(value.getName())).findFirst()).map(Parameter::quantity).orElse(null);
         }
-        return text.toString();
+        return quantity.eContainer() == null ? null : Measures.of(quantity.eContainer(), quantity.eContainingFeature().getName());
+    }
+
+    private Quantity measures(Column column) {
+        return column.eContainer() instanceof TableData data ? measures(data, column.getName()) : null;
+    }
+
+    /** What a column of the table that a row stands in measures; null when its type is not known. */
+    Quantity measures(Row row, String column) {
+        return row.eContainer() instanceof TableData data ? measures(data, column) : null;
+    }
+
+    private Quantity measures(TableData data, String column) {
+        return table(data).flatMap(t -> t.columns().stream().filter(c -> c.id().equals(column)).findFirst()).map(Parameter::quantity).orElse(null);
     }
 
     private String row(Row row) {
@@ -101,7 +125,7 @@ final class Telling {
         }
         StringJoiner text = new StringJoiner(", ");
         for (Map.Entry<String, Double> cell : row.getCells().asMap().entrySet()) {
-            text.add(column(row, cell.getKey()) + " " + Numbers.format(cell.getValue()));
+            text.add(column(row, cell.getKey()) + " " + Measures.of(measures(row, cell.getKey()), cell.getValue()));
         }
         return text.toString();
     }
@@ -109,7 +133,7 @@ final class Telling {
     private String profile(ProfileData data) {
         String name = type(data).map(ProfileType::name).orElse(String.valueOf(data.getType()));
         StringJoiner text = new StringJoiner(", ", name + ": ", "").setEmptyValue(name);
-        data.getParameters().forEach(p -> text.add(number(data, p.getName()) + " " + of((Quantity) p)));
+        data.getParameters().forEach(p -> text.add(number(data, p.getName()) + " " + of((culm.model.Quantity) p)));
         data.getTables().forEach(t -> text.add(Names.apart(t.getName()) + ", " + t.getRows().size() + " rows"));
         return text.toString();
     }

@@ -12,6 +12,7 @@ import culm.blank.Inputs;
 import culm.figures.Blanks;
 import culm.figures.Box;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Shape;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
@@ -33,7 +34,7 @@ class PartsTest {
 
     @Test
     void theGougeHasItsThickness() {
-        List<double[]> course = GougeThickness.course(blank.parts().gouge(), blank.parts().gouge().at(0), Math.asin(3.5 / 5.25));
+        List<double[]> course = GougeThickness.course(blank.parts().gouge(), blank.parts().gouge().at(0), Math.asin(3.5 / 5.25), Lengths.MM);
         assertEquals(0.60, course.get(course.size() / 2)[1], 1e-12);
         assertEquals(0.45, course.get(0)[1], 1e-9);
         assertEquals(7.662140390 / 2, course.get(course.size() - 1)[0], 1e-8); // arc of chord 7 on R 5.25
@@ -41,7 +42,7 @@ class PartsTest {
 
     @Test
     void theBoreAddsUpToItsVolume() {
-        List<double[]> points = BoreArea.points(blank.parts().staple());
+        List<double[]> points = BoreArea.points(blank.parts().staple(), Lengths.MM);
         double volume = 0;
         for (int i = 1; i < points.size(); i++) {
             volume += (points.get(i)[0] - points.get(i - 1)[0]) * (points.get(i)[1] + points.get(i - 1)[1]) / 2;

@@ -98,7 +98,15 @@ class HistoryWindowTest extends StudioTest {
         ui(() -> page().activate(editor));
         ui(() -> editor.choose(1));
         rest(editor);
-        until("the change is told", () -> editor.told().contains("tie length:  72 \u00b1 0.2, measured \u2192 71 \u00b1 0.2, measured"));
+        until("the change is told", () -> editor.told().contains("tie length:  72 \u00b1 0.2 mm, measured \u2192 71 \u00b1 0.2 mm, measured"));
+        command("culm.window.thou");
+        try {
+            assertTrue(ui(editor::told).contains("tie length:  2834.6 \u00b1 7.9 thou, measured \u2192 2795.3 \u00b1 7.9 thou, measured"), ui(editor::told));
+            keepPicture("history-thou");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertTrue(ui(editor::told).contains("72 \u00b1 0.2 mm"), ui(editor::told));
         keepPicture("history");
 
         ui(() -> editor.choose(2));

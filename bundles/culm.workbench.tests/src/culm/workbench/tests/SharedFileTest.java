@@ -113,7 +113,7 @@ class SharedFileTest extends StudioTest {
         Shell dialog = shell("Yours and theirs");
         List<Difference> rows = ui(() -> grid(dialog).rows());
         assertEquals("tie length", rows.get(0).label());
-        assertTrue(rows.get(0).before().startsWith("72") && rows.get(0).yours().startsWith("71 ") && rows.get(0).theirs().startsWith("71.3"), rows.toString());
+        assertTrue(rows.get(0).before().startsWith("72 \u00b1 0.2 mm") && rows.get(0).yours().startsWith("71 ") && rows.get(0).theirs().startsWith("71.3"), rows.toString());
         keepPicture("yours-and-theirs");
         ui(() -> {
             grid(dialog).setFocus();

@@ -13,19 +13,25 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.history.FileChange;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** What changed, in words of the trade, file by file. */
 final class ChangesText {
     private final Look look;
+    private final Units units;
     private final StyledText text;
+    private Runnable again = () -> { };
 
-    ChangesText(Composite parent, Look look) {
+    ChangesText(Composite parent, Look look, Units units) {
         this.look = look;
+        this.units = units;
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
         text.setFont(look.font(Size.BODY, SWT.NORMAL));
         text.setLineSpacing(3);
         text.setMargins(4, 4, 4, 4);
         look.dress(text, Role.PAPER, Role.INK);
+        Runnable end = units.onChange(() -> again.run());
+        text.addListener(SWT.Dispose, e -> end.run());
     }
 
     StyledText control() {
@@ -34,6 +40,7 @@ final class ChangesText {
 
     /** Shows a heading and changes. @param note what was said of the version; may be empty */
     void show(String heading, String note, List<FileChange> changes) {
+        again = () -> show(heading, note, changes);
         StringBuilder all = new StringBuilder();
         List<StyleRange> styles = new ArrayList<>();
         bold(all, styles, heading);
@@ -49,7 +56,8 @@ final class ChangesText {
                 case REMOVED -> " is gone";
                 case CHANGED -> change.differences().isEmpty() ? " changed" : "";
             }).append('\n');
-            for (Difference d : change.differences()) {
+            for (Difference in : change.differences()) {
+                Difference d = in.in(units.now().words());
                 all.append("    ").append(d.label()).append(":  ").append(said(d.before())).append(" \u2192 ").append(said(d.yours())).append('\n');
             }
         }
@@ -58,6 +66,7 @@ final class ChangesText {
     }
 
     void clear() {
+        again = () -> { };
         text.setText("");
     }
 

@@ -77,7 +77,7 @@ final class HistoryBody {
         back.onClick(() -> versions().chosen().ifPresent(v -> steps.back(v, file())));
         versions = new VersionsList(all, look, this::showChanges);
         versions.table().setLayoutData(half());
-        changes = new ChangesText(all, look);
+        changes = new ChangesText(all, look, workshop.units());
         changes.control().setLayoutData(half());
         Runnable end = workshop.studio().onChange(changed -> ask());
         all.addListener(SWT.Dispose, e -> {

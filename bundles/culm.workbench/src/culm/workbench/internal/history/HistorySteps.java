@@ -153,7 +153,7 @@ final class HistorySteps {
     /** Where both changed something, the same comparison as before a save. */
     private void choose(List<Meeting> meetings) {
         List<Compared> files = meetings.stream().map(m -> new Compared(m.file(), m.comparison().map(ThreeWay::differences).orElseGet(m::conflicts))).toList();
-        CompareDialog dialog = new CompareDialog(shell(), workshop.look(), files);
+        CompareDialog dialog = new CompareDialog(shell(), workshop, files);
         if (dialog.open() != Window.OK) {
             done("Nothing was taken over.");
             return;

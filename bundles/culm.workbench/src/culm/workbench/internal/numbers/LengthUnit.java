@@ -1,5 +1,6 @@
 package culm.workbench.internal.numbers;
 
+import culm.design.compare.LengthWords;
 import culm.figures.Lengths;
 import culm.model.text.Numbers;
 
@@ -25,6 +26,21 @@ public enum LengthUnit {
     /** {@return the same for drawings} */
     public Lengths drawn() {
         return drawn;
+    }
+
+    /** {@return how comparisons write lengths} */
+    public LengthWords words() {
+        return this == MM ? LengthWords.MM : new LengthWords() {
+            @Override
+            public String number(double mm) {
+                return drawn.fixed(mm, 2).replaceFirst("\\.0$", "");
+            }
+
+            @Override
+            public String sign() {
+                return LengthUnit.this.sign();
+            }
+        };
     }
 
     /**

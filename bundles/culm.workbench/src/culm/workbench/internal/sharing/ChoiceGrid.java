@@ -23,7 +23,7 @@ import culm.workbench.internal.widgets.SignPainter;
 
 /** Values in rows, before, yours and theirs in columns; the one that is kept has a filled ring. By mouse, or with the arrow keys. */
 public final class ChoiceGrid extends RowsList {
-    private static final double WORDS = 0.34;
+    private static final double WORDS = 0.28;
     private static final int SIGN = 20;
     private static final int RING = 18;
     private static final List<Choice> ORDER = List.of(Choice.BEFORE, Choice.YOURS, Choice.THEIRS);
@@ -202,7 +202,7 @@ public final class ChoiceGrid extends RowsList {
         }
         gc.setFont(look().font(Size.BODY, kept ? SWT.BOLD : SWT.NORMAL));
         gc.setForeground(look().colour(kept ? Role.INK : Role.QUIET));
-        gc.drawString(Clip.to(said(text), look().measure(), Size.BODY, columnLeft(column + 1) - left - RING - 14), left + RING, y + 4, true);
+        gc.drawString(Clip.to(said(text), look().measure(), Size.BODY, kept, columnLeft(column + 1) - left - RING - 8), left + RING, y + 4, true);
     }
 
     private static String value(Difference d, Choice choice) {

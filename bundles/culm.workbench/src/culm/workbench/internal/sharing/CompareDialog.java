@@ -16,12 +16,12 @@ import culm.design.compare.Choice;
 import culm.design.compare.ThreeWay;
 import culm.figures.Role;
 import culm.figures.Size;
-import culm.workbench.internal.look.Look;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.widgets.LinkText;
 
 /** Your version and theirs, value by value; where both changed something one of them is chosen. */
 public final class CompareDialog extends PaperDialog {
-    private static final Point SIZE = new Point(980, 620);
+    private static final Point SIZE = new Point(1120, 620);
     private final List<Compared> files;
     private ChoiceGrid grid;
     private Label detail;
@@ -31,17 +31,17 @@ public final class CompareDialog extends PaperDialog {
      * The dialog for some files.
      *
      * @param shell over which it opens
-     * @param look colours and fonts
+     * @param workshop what the window works with
      * @param files what differs in each
      */
-    public CompareDialog(Shell shell, Look look, List<Compared> files) {
-        super(shell, look, "Yours and theirs", SIZE);
-        this.files = List.copyOf(files);
+    public CompareDialog(Shell shell, Workshop workshop, List<Compared> files) {
+        super(shell, workshop.look(), "Yours and theirs", SIZE);
+        this.files = files.stream().map(f -> f.in(workshop.units().now().words())).toList();
     }
 
     /** The dialog for one file. */
-    static CompareDialog ofFile(Shell shell, Look look, String file, ThreeWay three) {
-        return new CompareDialog(shell, look, List.of(Compared.of(file, three)));
+    static CompareDialog ofFile(Shell shell, Workshop workshop, String file, ThreeWay three) {
+        return new CompareDialog(shell, workshop, List.of(Compared.of(file, three)));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 
 import culm.design.compare.Difference;
+import culm.design.compare.LengthWords;
 import culm.design.compare.Side;
 import culm.design.compare.ThreeWay;
 
@@ -17,6 +18,11 @@ public record Compared(String file, List<Difference> rows) {
     /** What differs, in the order in which a person looks at it. */
     public Compared {
         rows = rows.stream().sorted(Comparator.comparing(d -> d.side() != Side.CONFLICT)).toList();
+    }
+
+    /** {@return the same with lengths in some unit} */
+    Compared in(LengthWords words) {
+        return new Compared(file, rows.stream().map(d -> d.in(words)).toList());
     }
 
     /** {@return everything in which versions of a file differ} */

@@ -85,7 +85,7 @@ public final class DiskGuard {
 
     private boolean putTogether() throws FileProblemException {
         FileSession<?>.Meeting meeting = session.meet();
-        CompareDialog dialog = CompareDialog.ofFile(notice.getShell(), session.workshop().look(), session.shownName(), meeting.comparison());
+        CompareDialog dialog = CompareDialog.ofFile(notice.getShell(), session.workshop(), session.shownName(), meeting.comparison());
         if (dialog.open() != org.eclipse.jface.window.Window.OK) {
             return false;
         }

@@ -18,11 +18,25 @@ public final class Clip {
      * @return the text, or its beginning and an ellipsis
      */
     public static String to(String text, TextMeasure measure, Size size, double room) {
-        if (measure.width(text, size, false) <= room) {
+        return to(text, measure, size, false, room);
+    }
+
+    /**
+     * A text that fits.
+     *
+     * @param text the text
+     * @param measure measures it
+     * @param size its size
+     * @param bold whether it is bold, and so wider
+     * @param room the width there is
+     * @return the text, or its beginning and an ellipsis
+     */
+    public static String to(String text, TextMeasure measure, Size size, boolean bold, double room) {
+        if (measure.width(text, size, bold) <= room) {
             return text;
         }
         int end = text.length();
-        while (end > 0 && measure.width(text.substring(0, end) + "…", size, false) > room) {
+        while (end > 0 && measure.width(text.substring(0, end) + "…", size, bold) > room) {
             end--;
         }
         return text.substring(0, end).stripTrailing() + "…";
