@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +39,25 @@ class BatchEditorTest extends BenchTest {
 
     private void split(BatchEditor editor) throws Exception {
         until("the batch is split", () -> !editor.pending());
+    }
+
+    @Test
+    void aBatchThatMayOnlyBeLookedAtLooksLikeIt() throws Exception {
+        Files.writeString(folder.resolve(FILE), text(FILE).replace("format=\"1\"", "format=\"99\""));
+        BatchEditor editor = openBatch(FILE);
+        Grid grid = editor.grid();
+        String before = ui(() -> editor.session().text());
+        int staples = staples(editor).size();
+        ui(() -> grid.go(1, 2));
+        assertFalse(ui(() -> cell(grid).getEditable()));
+        RGB paper = ui(() -> grid.getBackground().getRGB());
+        assertEquals(paper, ui(() -> cell(grid).getBackground().getRGB()), "as plain text");
+        keepPicture("batch-look-only");
+        assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().equals("This batch can only be looked at."))));
+        ui(() -> grid.go(staples, 1));
+        assertEquals(staples - 1, ui(grid::row), "there is no empty row to type into");
+        caliper(grid, "47.02");
+        assertEquals(before, ui(() -> editor.session().text()));
     }
 
     @Test

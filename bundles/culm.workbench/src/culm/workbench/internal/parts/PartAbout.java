@@ -42,7 +42,7 @@ final class PartAbout extends Composite {
         name = new TextRow(this, look, "name", 1, typed -> set("name", typed, refused));
         source = new TextRow(this, look, "source", 1, typed -> set("source", typed, refused));
         measuredOn = new TextRow(this, look, "measured on", 1, typed -> day(typed, refused));
-        measuredOn.control().setMessage("2026-03-31");
+        measuredOn.hint("2026-03-31");
         notes = new TextRow(this, look, "notes", NOTE_LINES, typed -> set("notes", typed, refused));
         wrong = new Label(this, SWT.WRAP);
         wrong.setFont(look.font(Size.SMALL, SWT.NORMAL));

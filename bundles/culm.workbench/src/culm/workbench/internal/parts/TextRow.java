@@ -3,10 +3,10 @@ package culm.workbench.internal.parts;
 import java.util.function.Predicate;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
 import culm.figures.Role;
 import culm.figures.Size;
@@ -16,31 +16,25 @@ import culm.workbench.internal.undo.UndoTarget;
 
 /** Words about something: a line or a few, taken over when the field is left or Enter is pressed; Escape gives them back. */
 final class TextRow {
-    private final Look look;
-    private final Text text;
+    private final TextFrame frame;
+    private final StyledText text;
     private final TypedText typing;
     private final Predicate<String> enter;
     private String shown = "";
 
     /** @param enter takes a text that differs from what was shown; says whether it could be used */
     TextRow(Composite parent, Look look, String words, int lines, Predicate<String> enter) {
-        this.look = look;
         this.enter = enter;
         Label label = new Label(parent, SWT.NONE);
         label.setText(words);
         label.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(label, Role.PAPER, Role.QUIET);
         label.setLayoutData(new GridData(SWT.BEGINNING, lines > 1 ? SWT.BEGINNING : SWT.CENTER, false, false));
-        text = new Text(parent, lines > 1 ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER : SWT.SINGLE | SWT.BORDER);
-        text.setFont(look.font(Size.BODY, SWT.NORMAL));
-        look.dress(text, Role.PANEL, Role.INK);
-        look.onChange(text, () -> lock(!text.getEditable()));
+        frame = new TextFrame(parent, look, lines);
+        text = frame.text();
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.widthHint = 120;
-        if (lines > 1) {
-            wide.heightHint = lines * text.getLineHeight();
-        }
-        text.setLayoutData(wide);
+        frame.setLayoutData(wide);
         text.setData("culm.text", words);
         typing = new TypedText(text::setText);
         text.setData(UndoTarget.KEY, typing);
@@ -80,8 +74,7 @@ final class TextRow {
 
     /** Lets them be looked at only, as plain text, or edited again. */
     void lock(boolean now) {
-        text.setEditable(!now);
-        text.setBackground(look.colour(now ? Role.PAPER : Role.PANEL));
+        frame.lock(now);
     }
 
     private void put(String now) {
@@ -89,7 +82,12 @@ final class TextRow {
         typing.reset(now);
     }
 
-    Text control() {
+    /** Shows how it is written while there is nothing. */
+    void hint(String now) {
+        frame.hint(now);
+    }
+
+    StyledText control() {
         return text;
     }
 }

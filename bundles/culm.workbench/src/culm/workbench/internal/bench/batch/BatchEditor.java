@@ -28,6 +28,7 @@ import culm.workbench.internal.editor.Recompute;
 public final class BatchEditor extends BenchEditor<Batch> {
     /** The editor's id, as in plugin.xml. */
     public static final String ID = "culm.workbench.batchEditor";
+    private static final String LOOK = "This batch can only be looked at.";
     private static final String HINT = "Type a value, Enter, the next one. Ctrl+Delete takes a row away.";
     private BenchHeader header;
     private BatchEdits edits;
@@ -103,16 +104,20 @@ public final class BatchEditor extends BenchEditor<Batch> {
 
     /** Says something below the table; empty for how it is filled. */
     void say(String sentence) {
-        String text = sentence.isEmpty() ? HINT : sentence;
+        String text = sentence.isEmpty() ? hint() : sentence;
         said.setText(text);
         said.setToolTipText(text);
         dress(text);
         said.getParent().layout();
     }
 
+    private String hint() {
+        return session().readOnly().isPresent() ? LOOK : HINT;
+    }
+
     private void dress(String text) {
         said.setBackground(workshop().look().colour(Role.PAPER));
-        said.setForeground(workshop().look().colour(text.equals(HINT) ? Role.QUIET : Role.INK));
+        said.setForeground(workshop().look().colour(text.equals(hint()) ? Role.QUIET : Role.INK));
     }
 
     @Override

@@ -37,6 +37,11 @@ final class BatchEdits {
         return session.document();
     }
 
+    /** {@return whether the batch may only be looked at} */
+    boolean locked() {
+        return session.readOnly().isPresent();
+    }
+
     static String label(MeasuredStaple staple) {
         return staple.getLabel() == null || staple.getLabel().isBlank() ? String.valueOf(staple.getId()) : staple.getLabel();
     }

@@ -114,7 +114,12 @@ final class BatchRows implements GridModel {
 
     @Override
     public int rows() {
-        return staples().size() + 1;
+        return staples().size() + (locked() ? 0 : 1);
+    }
+
+    @Override
+    public boolean locked() {
+        return edits.locked();
     }
 
     @Override

@@ -17,6 +17,7 @@ final class CellField {
     private final TypedText typing;
     private String shown = "";
     private boolean wrong;
+    private boolean locked;
 
     CellField(Grid grid, Look look) {
         this.look = look;
@@ -24,7 +25,12 @@ final class CellField {
         typing = new TypedText(text::setText);
         text.setData(UndoTarget.KEY, typing);
         text.addListener(SWT.Modify, e -> typing.typed(text.getText()));
+        text.addListener(SWT.FocusIn, e -> text.redraw());
+        text.addListener(SWT.FocusOut, e -> text.redraw());
         text.addListener(SWT.Paint, e -> {
+            if (locked && !text.isFocusControl()) {
+                return;
+            }
             e.gc.setForeground(look.colour(wrong ? Role.DOES_NOT : Role.THREAD));
             e.gc.setLineWidth(wrong ? 2 : 1);
             Rectangle area = text.getClientArea();
@@ -36,10 +42,19 @@ final class CellField {
 
     private void dress() {
         text.setFont(look.font(Size.BODY, SWT.NORMAL));
-        text.setBackground(look.colour(Role.PANEL));
+        text.setEditable(!locked);
+        text.setBackground(look.colour(locked ? Role.PAPER : Role.PANEL));
         text.setForeground(look.colour(Role.INK));
         text.setSelectionBackground(look.colour(Role.THREAD));
         text.setSelectionForeground(look.colour(Role.PAPER));
+    }
+
+    /** Lets its text be looked at only, as plain text, or edited again. */
+    void lock(boolean now) {
+        if (locked != now) {
+            locked = now;
+            dress();
+        }
     }
 
     StyledText control() {

@@ -103,6 +103,7 @@ public final class Grid extends Canvas {
 
     private void place() {
         boolean there = row < model.rows() && !model.columns().isEmpty() && model.columns().get(column).editable();
+        field.lock(model.locked());
         Rectangle cell = paint.cell(row, column, scroll.left(), scroll.top());
         field.place(cell, there && cell.y >= paint.line());
         if (there) {

@@ -81,7 +81,7 @@ final class GridLook {
 
     private void row(GC gc, int row, int left, int top, boolean current) {
         Rectangle whole = cell(row, 0, left, top);
-        if (current) {
+        if (current && !model.locked()) {
             gc.setBackground(look.colour(Role.PANEL));
             gc.fillRectangle(whole.x, whole.y, width(), whole.height);
         }

@@ -24,6 +24,11 @@ public interface GridModel {
     /** Whether a row is not used and stands back. */
     boolean quiet(int row);
 
+    /** {@return whether it may only be looked at} */
+    default boolean locked() {
+        return false;
+    }
+
     /**
      * Takes what was typed into a cell.
      *
