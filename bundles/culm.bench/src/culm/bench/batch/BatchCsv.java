@@ -66,7 +66,7 @@ public final class BatchCsv {
         problems.sort(java.util.Comparator.comparingInt(FileProblem::line));
         return new Result(new StapleBatch(sheet.notes().getOrDefault("batch", otherwise.name()), List.copyOf(staples.values()),
                 new Caliper(note(sheet, "caliper", otherwise.caliper().largestError(), 1, file, problems)),
-                note(sheet, "wrap below top", otherwise.wrapBelowTop(), 20, file, problems)), problems);
+                note(sheet, "wrap below top", otherwise.wrapBelowTop(), 20, file, problems), otherwise.by()), problems);
     }
 
     private static double note(CsvSheet sheet, String name, double otherwise, double most, String file, List<FileProblem> problems) {

@@ -24,7 +24,12 @@ public final class BatchModel {
             staples.add(new StapleReadings(text(label), staple.getLengths(), staple.getTopWides(), staple.getTopNarrows(), text(staple.getSetAside()), text(staple.getNotes())));
         }
         return new StapleBatch(text(file.getName()), staples, new Caliper(value(file.getCaliperError()).orElse(Caliper.ASSUMED.largestError())),
-                value(file.getWrapBelowTop()).orElse(wrapBelowTop));
+                value(file.getWrapBelowTop()).orElse(wrapBelowTop), splitBy(file));
+    }
+
+    /** How a file's batch is to be split; as usual where it does not say. */
+    public static SplitBy splitBy(Batch file) {
+        return new SplitBy(value(file.getTieStep()).orElse(SplitBy.USUAL.step()), value(file.getTurnsToSpare()).orElse(SplitBy.USUAL.margin()));
     }
 
     /** A new file's content. @param id of the document */
@@ -34,6 +39,12 @@ public final class BatchModel {
         file.setName(batch.name());
         file.setCaliperError(quantity(batch.caliper().largestError()));
         file.setWrapBelowTop(quantity(batch.wrapBelowTop()));
+        if (batch.by().step() != SplitBy.USUAL.step()) {
+            file.setTieStep(chosen(batch.by().step()));
+        }
+        if (batch.by().margin() != SplitBy.USUAL.margin()) {
+            file.setTurnsToSpare(chosen(batch.by().margin()));
+        }
         List<String> taken = new ArrayList<>();
         for (StapleReadings readings : batch.staples()) {
             MeasuredStaple staple = ModelFactory.eINSTANCE.createMeasuredStaple();
@@ -50,9 +61,15 @@ public final class BatchModel {
         return file;
     }
 
-    private static Quantity quantity(double value) {
+    /** A number that is chosen, neither measured nor assumed. */
+    public static Quantity chosen(double value) {
         Quantity quantity = ModelFactory.eINSTANCE.createQuantity();
         quantity.setValue(value);
+        return quantity;
+    }
+
+    private static Quantity quantity(double value) {
+        Quantity quantity = chosen(value);
         quantity.setHow(How.MEASURED);
         return quantity;
     }

@@ -12,6 +12,8 @@ import culm.bench.batch.PlanCsv;
 import culm.bench.batch.Served;
 import culm.bench.batch.SetAside;
 import culm.bench.batch.Setting;
+import culm.bench.batch.SplitBy;
+import culm.bench.batch.StapleBatch;
 import culm.bench.csv.CsvStyle;
 import culm.blank.Inputs;
 import culm.blank.rules.Say;
@@ -60,8 +62,9 @@ public final class BatchCommand implements Command {
                   --caliper MM     %s
                                    Without it: what the file says, else 0.03.
                   --below MM       how far the wrap stops below each staple's own top; without it: what the file says, else as in the design
-                  --step MM        %s; 0.1
-                  --margin TURNS   %s; 0
+                  --step MM        %s; without it: what the file says, else 0.1
+                  --margin TURNS   %s;
+                                   without it: what the file says, else 0
                   --comma          writes tables with decimal commas
                   --out DIR        also writes settings.csv there, one row for each staple
                   --save FILE      also writes the staples as a new .batch file
@@ -78,7 +81,7 @@ public final class BatchCommand implements Command {
         DesignedBlank design = arguments.value("--design").isPresent() ? files.design(arguments.value("--design").get()) : files.designOf(file);
         BatchCsv.Result read = read(arguments, file, files, design);
         boolean unread = files.told(read.problems());
-        BatchPlan plan = planner(arguments, design).plan(design.blank(), read.batch());
+        BatchPlan plan = planner(design, read.batch()).plan(design.blank(), read.batch());
         print(plan, terminal);
         CsvStyle style = arguments.has("--comma") ? CsvStyle.COMMA : CsvStyle.POINT;
         if (arguments.value("--out").isPresent()) {
@@ -90,10 +93,9 @@ public final class BatchCommand implements Command {
         return unread || plan.served() == 0 ? ExitCode.WILL_NOT_WORK : ExitCode.FINE;
     }
 
-    /** What splits a batch as the command line asks for. */
-    static BatchPlanner planner(Arguments arguments, DesignedBlank design) throws CommandException {
-        return new BatchPlanner(design.limits(), arguments.number("--step", BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, BatchPlanner.USUAL_STEP),
-                arguments.number("--margin", 0, BatchPlanner.MOST_MARGIN, 0));
+    /** What splits a batch as the command line asks for, {@link #read} before. */
+    static BatchPlanner planner(DesignedBlank design, StapleBatch batch) {
+        return new BatchPlanner(design.limits(), batch.by().step(), batch.by().margin());
     }
 
     /** The batch; what the command line says goes before what the file says. */
@@ -102,7 +104,9 @@ public final class BatchCommand implements Command {
         BatchCsv.Result read = files.batch(file, Caliper.ASSUMED, below);
         double caliper = arguments.number("--caliper", 0, 1, read.batch().caliper().largestError());
         double stop = arguments.number("--below", 0, 20, read.batch().wrapBelowTop());
-        return new BatchCsv.Result(new culm.bench.batch.StapleBatch(read.batch().name(), read.batch().staples(), new Caliper(caliper), stop), read.problems());
+        SplitBy by = new SplitBy(arguments.number("--step", BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, read.batch().by().step()),
+                arguments.number("--margin", 0, BatchPlanner.MOST_MARGIN, read.batch().by().margin()));
+        return new BatchCsv.Result(new StapleBatch(read.batch().name(), read.batch().staples(), new Caliper(caliper), stop, by), read.problems());
     }
 
     private static void print(BatchPlan plan, Terminal terminal) {

@@ -102,7 +102,7 @@ public final class CardCommand implements Command {
         }
         BatchCsv.Result read = BatchCommand.read(arguments, arguments.value("--batch").get(), files, design);
         files.told(read.problems());
-        BatchPlan plan = BatchCommand.planner(arguments, design).plan(design.blank(), read.batch());
+        BatchPlan plan = BatchCommand.planner(design, read.batch()).plan(design.blank(), read.batch());
         if (plan.served() == 0) {
             throw CommandException.unreadable(arguments.value("--batch").get() + ": no staple of it can be used with this design; culm batch says why");
         }

@@ -75,6 +75,17 @@ class BenchCommandsTest {
     }
 
     @Test
+    void aBatchIsSplitAsItSaysUnlessTheCommandSaysOtherwise() throws Exception {
+        Path file = studio.resolve("class-box.batch");
+        Files.writeString(file, Files.readString(file).replaceFirst("  <staple id=", "  <tieStep value=\"0.5\"/>\n  <staple id="));
+        assertEquals(0, run("batch", "class-box.batch"));
+        String halves = out();
+        assertTrue(halves.lines().filter(l -> l.contains("tie at")).allMatch(l -> l.matches(".*tie at \\d+\\.[05] mm.*")) && halves.contains("tie at"), halves);
+        assertEquals(0, run("batch", "class-box.batch", "--step", "0.1"));
+        assertTrue(out().lines().anyMatch(l -> l.matches(".*tie at \\d+\\.[1-46-9] mm.*")), out());
+    }
+
+    @Test
     void aBatchIsSplitAndWritten() throws IOException {
         assertEquals(0, run("batch", "class-box.batch", "--design", "trial-14.reed", "--out", "plan"));
         assertTrue(out().contains("17 of 18 staples") && out().contains("13: Dented at the top.") && out().contains("Look again\n  7: Length"), out());

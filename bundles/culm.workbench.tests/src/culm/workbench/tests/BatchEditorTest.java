@@ -50,6 +50,8 @@ class BatchEditorTest extends BenchTest {
         int staples = staples(editor).size();
         ui(() -> grid.go(1, 2));
         assertFalse(ui(() -> cell(grid).getEditable()));
+        assertTrue(ui(() -> find(window().getShell(), StyledText.class).stream()
+                .filter(t -> List.of("caliper", "below", "step", "margin").contains(String.valueOf(t.getData("culm.path")))).noneMatch(StyledText::getEditable)));
         RGB paper = ui(() -> grid.getBackground().getRGB());
         assertEquals(paper, ui(() -> cell(grid).getBackground().getRGB()), "as plain text");
         keepPicture("batch-look-only");
@@ -179,8 +181,9 @@ class BatchEditorTest extends BenchTest {
     }
 
     @Test
-    void theStepOfTheTiesAndTheTurnsToSpareAreAskedAndTheFileStaysAsItIs() throws Exception {
+    void theStepOfTheTiesAndTheTurnsToSpareAreSavedWithTheBatch() throws Exception {
         BatchEditor editor = openBatch(FILE);
+        String before = ui(() -> editor.session().text());
         List<Double> usual = ties(editor);
         assertTrue(usual.stream().anyMatch(t -> t * 2 != Math.rint(t * 2)), usual.toString());
         setup("step", "0,5 mm");
@@ -195,7 +198,18 @@ class BatchEditorTest extends BenchTest {
         setup("margin", "11");
         setup("margin", "many");
         assertTrue(ties(editor).size() > usual.size());
-        assertFalse(ui(editor::isDirty), "it is no part of the file");
+        setup("step", "0.5");
+        List<Double> both = ties(editor);
+        ui(() -> page().saveEditor(editor, false));
+        assertTrue(text(FILE).contains("<tieStep value=\"0.5\"/>\n  <turnsToSpare value=\"0.6\"/>"), text(FILE));
+        for (int i = 0; i < 4; i++) {
+            command("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(before, ui(() -> editor.session().text()));
+        assertEquals(usual, ties(editor));
+        ui(() -> page().closeEditor(editor, false));
+        BatchEditor again = openBatch(FILE);
+        assertEquals(both, ties(again), "it is split as it was saved");
     }
 
     @Test

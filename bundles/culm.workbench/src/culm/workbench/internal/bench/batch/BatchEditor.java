@@ -64,7 +64,6 @@ public final class BatchEditor extends BenchEditor<Batch> {
         setup = new BatchSetup(all, session(), edits, rows, this::showTable);
         setup.setLayoutData(across());
         setup.onSay(this::say);
-        setup.onSplit(this::show);
         grid = new Grid(all, workshop().look(), rows);
         GridData left = new GridData(SWT.FILL, SWT.FILL, true, true);
         left.horizontalIndent = 14;
@@ -140,8 +139,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
         StapleBatch batch = BatchModel.read(session().document(), below);
         Optional<DesignedBlank> forDesign = design;
         String reason = why;
-        SplitBy by = setup.splitBy();
-        recompute.ask(() -> BatchShown.of(batch, forDesign, by, reason));
+        recompute.ask(() -> BatchShown.of(batch, forDesign, reason));
     }
 
     private void showTable() {

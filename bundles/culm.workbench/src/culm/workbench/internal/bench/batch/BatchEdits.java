@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import culm.bench.batch.BatchModel;
 import culm.bench.batch.Dimension;
 import culm.bench.batch.StapleBatch;
 import culm.bench.batch.StapleReadings;
@@ -212,5 +213,13 @@ final class BatchEdits {
 
     Optional<String> wrapBelowTop(double value) {
         return change("wrap below the top", b -> b.setWrapBelowTop(quantity(b.getWrapBelowTop(), value)));
+    }
+
+    Optional<String> tieStep(double value) {
+        return change("steps of the ties", b -> b.setTieStep(BatchModel.chosen(value)));
+    }
+
+    Optional<String> turnsToSpare(double value) {
+        return change("turns to spare", b -> b.setTurnsToSpare(BatchModel.chosen(value)));
     }
 }

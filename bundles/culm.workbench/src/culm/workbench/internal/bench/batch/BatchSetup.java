@@ -11,8 +11,10 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
+import culm.bench.batch.BatchModel;
 import culm.bench.batch.BatchPlanner;
 import culm.bench.batch.Caliper;
+import culm.bench.batch.SplitBy;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.geometry.profile.Quantity;
@@ -43,8 +45,6 @@ final class BatchSetup extends Composite {
     private final NumberField step;
     private final NumberField margin;
     private Composite line;
-    private SplitBy by = SplitBy.USUAL;
-    private Runnable resplit = () -> { };
     private java.util.function.Consumer<String> say = sentence -> { };
 
     BatchSetup(Composite parent, BenchSession<Batch> session, BatchEdits edits, BatchRows rows, Runnable changed) {
@@ -92,9 +92,9 @@ final class BatchSetup extends Composite {
         words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
         below = field("below", typed -> number(typed, form(), 0, MOST_BELOW, " mm", edits::wrapBelowTop));
         words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
-        step = field("step", typed -> number(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", v -> split(by.step(v))));
+        step = field("step", typed -> number(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", edits::tieStep));
         words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
-        margin = field("margin", typed -> number(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", v -> split(by.margin(v))));
+        margin = field("margin", typed -> number(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", edits::turnsToSpare));
     }
 
     private Composite line(int columns) {
@@ -110,7 +110,7 @@ final class BatchSetup extends Composite {
     }
 
     private static String sentence(String help) {
-        return Character.toUpperCase(help.charAt(0)) + help.substring(1) + ". As long as this editor is open; the file has no place for it.";
+        return Character.toUpperCase(help.charAt(0)) + help.substring(1) + ".";
     }
 
     private void words(String text, String help) {
@@ -162,22 +162,6 @@ final class BatchSetup extends Composite {
         return wrong.isEmpty();
     }
 
-    private Optional<String> split(SplitBy now) {
-        by = now;
-        resplit.run();
-        return Optional.empty();
-    }
-
-    /** What to do when the batch is to be split another way. */
-    void onSplit(Runnable todo) {
-        resplit = todo;
-    }
-
-    /** {@return how the batch is to be split} */
-    SplitBy splitBy() {
-        return by;
-    }
-
     /** Shows the batch as it is now. @param wrapBelow what holds where the batch does not say */
     void show(double wrapBelow) {
         Batch batch = edits.batch();
@@ -189,9 +173,12 @@ final class BatchSetup extends Composite {
         boolean locked = session.readOnly().isPresent();
         caliper.lock(locked);
         below.lock(locked);
+        step.lock(locked);
+        margin.lock(locked);
         design.control().setEnabled(!locked);
-        step.show(form().text(by.step()), by.step() == SplitBy.USUAL.step() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
-        margin.show(TURNS.text(by.margin()), by.margin() == SplitBy.USUAL.margin() ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
+        SplitBy by = BatchModel.splitBy(batch);
+        step.show(form().text(by.step()), batch.getTieStep() == null ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
+        margin.show(TURNS.text(by.margin()), batch.getTurnsToSpare() == null ? NumberField.Origin.ASSUMED : NumberField.Origin.MEASURED, false);
         for (int i = 0; i < repeats.size(); i++) {
             repeats.get(i).chosen(i + 1 == rows.repeats());
         }

@@ -25,13 +25,13 @@ import culm.geometry.GeometryException;
 record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List<Doubt> doubts, String why) {
     static final BatchShown NOTHING = new BatchShown(Optional.empty(), Optional.empty(), List.of(), "");
 
-    static BatchShown of(StapleBatch batch, Optional<DesignedBlank> design, SplitBy by, String why) {
+    static BatchShown of(StapleBatch batch, Optional<DesignedBlank> design, String why) {
         List<Doubt> doubts = Doubts.in(batch);
         if (design.isEmpty() || batch.staples().isEmpty()) {
             return new BatchShown(design, Optional.empty(), doubts, design.isEmpty() ? why : "Type the first staple: its length, Enter, its top wide, Enter, narrow, Enter.");
         }
         try {
-            return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), by.step(), by.margin()).plan(design.get().blank(), batch)), doubts, "");
+            return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), batch.by().step(), batch.by().margin()).plan(design.get().blank(), batch)), doubts, "");
         } catch (GeometryException e) {
             return new BatchShown(design, Optional.empty(), doubts, e.getMessage());
         }
