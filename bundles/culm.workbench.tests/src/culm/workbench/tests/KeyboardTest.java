@@ -65,8 +65,9 @@ class KeyboardTest extends StudioTest {
             int reed = seen.indexOf(figure("Reed"));
             assertTrue(reed > seen.indexOf(field(editor, Inputs.FINISHED)), "the drawing comes after the numbers");
             List<String> links = seen.stream().filter(LinkText.class::isInstance).map(c -> ((LinkText) c).words()).toList();
-            assertTrue(links.containsAll(List.of("more", "Graphs", "What changes if", "Explore")), seen.stream().map(KeyboardTest::words).toList().toString());
+            assertTrue(links.containsAll(List.of("more", "Reed", "Graphs", "What changes if", "Explore")), seen.stream().map(KeyboardTest::words).toList().toString());
             assertTrue(seen.stream().allMatch(Control::isVisible));
+            assertTrue(seen.stream().anyMatch(c -> (c.getStyle() & SWT.SEARCH) != 0), "the studio's search, " + seen.stream().map(KeyboardTest::words).toList());
         });
     }
 

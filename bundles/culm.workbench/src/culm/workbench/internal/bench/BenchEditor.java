@@ -14,6 +14,7 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.sharing.FileEditor;
 import culm.workbench.internal.sharing.GuardBars;
+import culm.workbench.internal.widgets.Focus;
 
 /**
  * What the editors of a batch and of a log have in common: where they compute, and what stands above them.
@@ -55,6 +56,11 @@ public abstract class BenchEditor<D extends Document> extends FileEditor<BenchSe
 
     /** Makes what stands in it, {@link #guards(Composite)} among it. */
     protected abstract void fill(Composite parent);
+
+    /** Gives a table the focus, unless something in the editor has it. */
+    protected final void focus(Runnable table) {
+        Focus.into(all, table);
+    }
 
     @Override
     protected final boolean isGone() {

@@ -24,6 +24,7 @@ import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.sharing.MissingNotice;
+import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.SoonAfter;
 
 /** What stands in a design's editor: verdict, form, and the pages beside it. */
@@ -96,7 +97,7 @@ final class EditorBody {
 
     /** Puts the focus into the first number, as soon as the numbers are there. */
     void focus() {
-        form.ifMade().ifPresentOrElse(ParameterForm::focusFirst, form::setFocus);
+        Focus.into(header.getParent(), () -> form.ifMade().ifPresentOrElse(ParameterForm::focusFirst, form::setFocus));
     }
 
     private void formMade() {

@@ -22,6 +22,7 @@ import culm.model.studio.FileKind;
 import culm.model.studio.StudioEntry;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
 
 /** What stands in the history of a studio: what can be done, the versions, and what changed in the chosen one. */
@@ -253,10 +254,6 @@ final class HistoryBody {
     }
 
     void setFocus() {
-        if (shown.on()) {
-            versions.table().setFocus();
-        } else {
-            links.setFocus();
-        }
+        Focus.into(all, shown.on() ? versions.table()::setFocus : links::setFocus);
     }
 }

@@ -15,6 +15,7 @@ import culm.figures.Size;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.sharing.StudioEditor;
+import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.SignLine;
 
@@ -131,6 +132,6 @@ public final class PairEditor extends StudioEditor {
 
     @Override
     public void setFocus() {
-        names[0].setFocus();
+        Focus.into(scroll, names[0]::setFocus);
     }
 }

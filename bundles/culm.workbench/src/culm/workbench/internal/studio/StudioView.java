@@ -36,6 +36,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
+import culm.workbench.internal.widgets.Focus;
 
 /** The studio's folder as a tree, with a search above it. */
 public final class StudioView extends ViewPart {
@@ -218,7 +219,7 @@ public final class StudioView extends ViewPart {
 
     @Override
     public void setFocus() {
-        viewer.getTree().setFocus();
+        Focus.into(search.getParent(), viewer.getTree()::setFocus);
     }
 
     @Override

@@ -166,7 +166,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
 
     @Override
     public void setFocus() {
-        grid.setFocus();
+        focus(grid::setFocus);
     }
 
     /** {@return what comes of it now} */

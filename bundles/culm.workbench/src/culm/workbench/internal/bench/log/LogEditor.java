@@ -201,7 +201,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
 
     @Override
     public void setFocus() {
-        body.grid().setFocus();
+        focus(body.grid()::setFocus);
         if (body.page() == Page.LEARN) {
             ask(); // a design may use something else by now
         }
