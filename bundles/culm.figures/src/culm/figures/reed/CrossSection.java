@@ -66,12 +66,14 @@ public final class CrossSection {
         Pen pen = new Pen();
         String title = "Section at " + unit.text(z, 1);
         List<String> says = new ArrayList<>();
+        boolean drawn = false;
         if (reed.drawable()) {
             try {
                 SectionShapes shapes = SectionShapes.at(reed, z);
                 double perMm = perMm(shapes);
                 paint(pen, shapes, perMm);
                 bar(pen, perMm);
+                drawn = true;
                 says.addAll(says(shapes));
             } catch (GeometryException e) {
                 says.add(e.getMessage());
@@ -80,14 +82,19 @@ public final class CrossSection {
             says.add(reed.problem().orElse(""));
         }
         pen.text(title, width / 2, 14, Anchor.MIDDLE, Size.BODY, Role.QUIET);
-        double line = height - FOOT + 30;
-        for (String text : says) {
-            for (String part : Lines.of(text, measure, Size.SMALL, false, width - 2 * MARGIN)) {
-                pen.text(part, width / 2, line, Anchor.MIDDLE, Size.SMALL, Role.INK);
-                line += Lines.height(measure, Size.SMALL);
-            }
+        List<String> lines = says.stream().flatMap(text -> Lines.of(text, measure, Size.SMALL, false, width - 2 * MARGIN).stream()).toList();
+        double step = Lines.height(measure, Size.SMALL);
+        double line = first(lines.size() * step, drawn);
+        for (String text : lines) {
+            pen.text(text, width / 2, line, Anchor.MIDDLE, Size.SMALL, Role.INK);
+            line += step;
         }
-        return pen.drawing(width, Math.max(height, line), title, String.join(" ", says));
+        return pen.drawing(width, Math.max(height, line - step + measure.descent(Size.SMALL)), title, String.join(" ", says));
+    }
+
+    /** Where words of some height begin: in the foot, further up where they need it, and at the top where nothing is drawn. */
+    private double first(double high, boolean drawn) {
+        return drawn ? Math.min(height - FOOT + 30, height - high + measure.ascent(Size.SMALL)) : TITLE + 24;
     }
 
     /** Drawing units to a mm at which all sections with cane on the staple fit the box; a larger section (cork, sketch) shrinks to fit. */

@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.figures.Blanks;
@@ -53,6 +54,16 @@ class SectionTest {
         SectionShapes shapes = SectionShapes.at(reed, 60);
         assertTrue(shapes.sketch() && shapes.staple().isEmpty() && shapes.bore().isEmpty());
         assertTrue(says(CrossSection.draw(reed, 60, 230, 260, FONT)).contains("sketch"));
+    }
+
+    @Test
+    void whyThereIsNoSectionIsReadInFull() {
+        Blank broken = Blanks.example().edit().set("gouge.middle", 6).build();
+        Reed none = Reed.of(Blanks.assessed(broken));
+        assertTrue(none.problem().isPresent(), "no such gouge fits into the tube");
+        Drawing drawing = CrossSection.draw(none, 44, 90, 150, FONT);
+        assertEquals(150, drawing.height(), 1e-9, "all of it within the box");
+        assertTrue(says(drawing).contains(none.problem().get()), says(drawing));
     }
 
     @Test

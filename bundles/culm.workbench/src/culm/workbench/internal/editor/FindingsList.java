@@ -33,6 +33,7 @@ final class FindingsList extends RowsList {
 
     FindingsList(Composite parent, Look look) {
         super(parent, look);
+        setEnabled(false);
         addListener(SWT.MouseMove, this::move);
         addListener(SWT.MouseDoubleClick, e -> openOrClose());
         addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
@@ -70,6 +71,7 @@ final class FindingsList extends RowsList {
             rows.add(row);
         }
         selected = Math.min(selected, rows.size() - 1);
+        setEnabled(!rows.isEmpty()); // nothing to go to
         layOut();
         return true;
     }
@@ -121,8 +123,9 @@ final class FindingsList extends RowsList {
         return STEP;
     }
 
+    /** Without findings there is no heading either: it would stand over nothing. */
     private int headHeight() {
-        return (int) (look().measure().ascent(Size.HEADING) + look().measure().descent(Size.HEADING)) + 18;
+        return rows.isEmpty() ? 0 : (int) (look().measure().ascent(Size.HEADING) + look().measure().descent(Size.HEADING)) + 18;
     }
 
     @Override
@@ -136,6 +139,9 @@ final class FindingsList extends RowsList {
     @Override
     protected void paint(GC gc) {
         Rectangle area = getClientArea();
+        if (rows.isEmpty()) {
+            return;
+        }
         gc.setForeground(look().colour(Role.RULE));
         gc.drawLine(LEFT, 0, area.width, 0);
         gc.setTextAntialias(SWT.ON);
