@@ -64,8 +64,8 @@ class UnitTest {
     void theRulerAndTheMarksSayTheSameHeight() {
         ReedDrawing thou = ReedView.draw(reed, Limits.STANDARD, ReedView.fitting(reed, 760), FONT, ReedOptions.WINDOW.in(Lengths.THOU));
         assertTrue(says(thou.drawing(), "fold 2835"), "72.0 mm, to a thousandth of an inch");
-        Text number = texts(thou.drawing()).stream().filter(t -> t.text().equals("1000")).findFirst().orElseThrow();
-        assertEquals(thou.scale().x(25.4), number.x(), 1e-9, "an inch is where it is");
+        Text number = texts(thou.drawing()).stream().filter(t -> t.text().equals("1500")).findFirst().orElseThrow();
+        assertEquals(thou.scale().x(38.1), number.x(), 1e-9, "an inch and a half is where it is");
         assertTrue(says(thou.drawing(), "How far the sides are open, thou"));
         assertEquals(ReedView.draw(reed, Limits.STANDARD, ReedView.fitting(reed, 760), FONT, ReedOptions.WINDOW).open(), thou.open(), "the graph's axis stays in mm");
     }
