@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -14,17 +15,20 @@ import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Verdict;
 import culm.design.parts.Replacement.Preview;
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.RowsList;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** Each design with its verdict now and then; a click or Space takes it or leaves it out. */
-final class PreviewGrid extends RowsList {
+public final class PreviewGrid extends RowsList {
     private static final double NAME = 0.28;
     private static final int BOX = 24;
+    /** Where the words of a verdict begin, after "now" and its sign. */
+    private static final int WORDS = 62;
+    private static final int LEAST = 120;
     private final List<Preview> rows = new ArrayList<>();
     private final Set<Path> taken = new HashSet<>();
     private Runnable changed = () -> { };
@@ -95,37 +99,68 @@ final class PreviewGrid extends RowsList {
         return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY));
     }
 
-    private int row() {
-        return 2 * line() + 12;
+    private int left() {
+        return (int) (getClientArea().width * NAME);
+    }
+
+    /** A verdict in as many lines as it needs: none of it may hide. */
+    private List<String> lines(Optional<Verdict> verdict, String reason) {
+        return Lines.of(sentence(verdict, reason), look().measure(), Size.BODY, false, Math.max(LEAST, getClientArea().width - left() - WORDS - 8));
+    }
+
+    private List<String> name(Preview p) {
+        return Lines.of(p.name(), look().measure(), Size.BODY, true, Math.max(LEAST / 2, left() - BOX - 20));
+    }
+
+    private int high(Preview p) {
+        return Math.max(lines(p.before(), p.reason()).size() + lines(p.after(), p.reason()).size(), name(p).size()) * line() + 12;
+    }
+
+    /** Where a row begins, counted from the first; behind the last for the number of rows. */
+    private int top(int index) {
+        return rows.stream().limit(index).mapToInt(this::high).sum();
+    }
+
+    private int at(int y) {
+        int bottom = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            bottom += high(rows.get(i));
+            if (y < bottom) {
+                return i;
+            }
+        }
+        return rows.size();
     }
 
     @Override
     protected int whole() {
-        return rows.size() * row();
+        return top(rows.size());
     }
 
     @Override
     protected int step() {
-        return row();
+        return 2 * line() + 12;
     }
 
     @Override
     protected void paint(GC gc) {
         gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
+        int y = -scrolled();
         for (int i = 0; i < rows.size(); i++) {
-            int y = i * row() - scrolled();
-            if (y > -row() && y < getClientArea().height) {
-                paint(gc, rows.get(i), i, y);
+            int high = high(rows.get(i));
+            if (y > -high && y < getClientArea().height) {
+                paint(gc, rows.get(i), i, y, high);
             }
+            y += high;
         }
     }
 
-    private void paint(GC gc, Preview p, int index, int y) {
+    private void paint(GC gc, Preview p, int index, int y, int high) {
         int width = getClientArea().width;
         if (index == selected && isFocusControl()) {
             gc.setForeground(look().colour(Role.THREAD));
-            gc.drawRoundRectangle(0, y, width - 1, row() - 4, 6, 6);
+            gc.drawRoundRectangle(0, y, width - 1, high - 4, 6, 6);
         }
         boolean in = taken.contains(p.design());
         gc.setForeground(look().colour(in ? Role.THREAD : Role.QUIET));
@@ -136,21 +171,31 @@ final class PreviewGrid extends RowsList {
             gc.drawPolyline(new int[] { 9, y + 13, 11, y + 16, 15, y + 10 });
             gc.setLineWidth(1);
         }
-        int left = (int) (width * NAME);
+        int left = left();
         gc.setFont(look().font(Size.BODY, SWT.BOLD));
         gc.setForeground(look().colour(in ? Role.INK : Role.QUIET));
-        gc.drawString(Clip.to(p.name(), look().measure(), Size.BODY, left - BOX - 20), BOX + 4, y + 5, true);
-        verdict(gc, "now", p.before(), p.reason(), left, y + 5);
-        verdict(gc, "then", p.after(), p.reason(), left, y + 5 + line());
+        int below = y + 5;
+        for (String line : name(p)) {
+            gc.drawString(line, BOX + 4, below, true);
+            below += line();
+        }
+        int then = verdict(gc, "now", p.before(), p.reason(), left, y + 5);
+        verdict(gc, "then", p.after(), p.reason(), left, then);
     }
 
-    private void verdict(GC gc, String word, Optional<Verdict> verdict, String reason, int left, int y) {
+    /** @return where the next one goes */
+    private int verdict(GC gc, String word, Optional<Verdict> verdict, String reason, int left, int y) {
         gc.setFont(look().font(Size.BODY, SWT.NORMAL));
         gc.setForeground(look().colour(Role.QUIET));
         gc.drawString(word, left, y, true);
         verdict.ifPresent(v -> SignPainter.paint(gc, look(), v.sign(), left + 48, y + line() / 2));
         gc.setForeground(look().colour(verdict.isEmpty() || verdict.get().sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : Role.INK));
-        gc.drawString(Clip.to(sentence(verdict, reason), look().measure(), Size.BODY, getClientArea().width - left - 70), left + 62, y, true);
+        int below = y;
+        for (String line : lines(verdict, reason)) {
+            gc.drawString(line, left + WORDS, below, true);
+            below += line();
+        }
+        return below;
     }
 
     private void toggle(int index) {
@@ -166,7 +211,7 @@ final class PreviewGrid extends RowsList {
 
     @Override
     protected void down(Event e) {
-        int index = (e.y + scrolled()) / row();
+        int index = at(e.y + scrolled());
         if (index < rows.size()) {
             selected = index;
             toggle(index);
@@ -185,12 +230,17 @@ final class PreviewGrid extends RowsList {
 
     private void select(int index) {
         selected = Math.max(0, index);
-        reveal(selected * row(), (selected + 1) * row());
+        reveal(top(selected), top(selected + 1));
         redraw();
     }
 
     /** {@return what is shown} */
     List<Preview> rows() {
         return List.copyOf(rows);
+    }
+
+    /** {@return the verdicts as they stand there, line by line} */
+    public List<String> said() {
+        return rows.stream().flatMap(p -> Stream.of(lines(p.before(), p.reason()), lines(p.after(), p.reason())).flatMap(List::stream)).toList();
     }
 }

@@ -79,6 +79,7 @@ public final class ReplaceDialog extends PaperDialog {
         layout.marginHeight = 0;
         asked.setLayout(layout);
         look().dress(asked, Role.PAPER, Role.INK);
+        asked.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         Label words = new Label(asked, SWT.NONE);
         words.setText("by the " + from.part().kind());
         words.setFont(look().font(Size.BODY, SWT.NORMAL));
@@ -86,6 +87,7 @@ public final class ReplaceDialog extends PaperDialog {
         by = new Combo(asked, SWT.READ_ONLY);
         by.setFont(look().font(Size.BODY, SWT.NORMAL));
         by.setItems(others.stream().map(h -> PartWords.name(h.part()) + "  (" + h.file().title() + ")").toArray(String[]::new));
+        by.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false)); // cut rather than make the dialog wider
         by.select(first);
         by.setData("culm.ask", "by");
         by.addListener(SWT.Selection, e -> preview());
