@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
@@ -28,9 +30,12 @@ import culm.model.StaplePart;
 import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.parts.PartsSession;
+import culm.workbench.internal.parts.PreviewGrid;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.RowsList;
 
 /** Parts: edited in their file, chosen for designs, replaced in many, found twice. */
 class PartsTest extends StudioTest {
@@ -66,7 +71,7 @@ class PartsTest extends StudioTest {
 
     private void words(String asked, String text) throws Exception {
         ui(() -> {
-            Text field = find(window().getShell(), Text.class).stream().filter(t -> asked.equals(t.getData("culm.text"))).findFirst().orElseThrow();
+            StyledText field = find(window().getShell(), StyledText.class).stream().filter(t -> asked.equals(t.getData("culm.text"))).findFirst().orElseThrow();
             field.setFocus();
             field.setText(text);
             Event enter = new Event();
@@ -121,6 +126,51 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void theChosenPartIsDrawnAndFollowsEdits() throws Exception {
+        PartsEditor editor = parts("shape-mooring");
+        String before = drawn("Shape");
+        assertTrue(before.contains("Shape as cut, width over the distance from the fold, mm") && before.contains("4.83 at 26"), before);
+        typed("shape.places[5].width", "4.9");
+        assertTrue(drawn("Shape").contains("4.9 at 26"), drawn("Shape"));
+        keepPicture("parts-shape");
+        ui(() -> editor.choose("gouge-60-45"));
+        assertTrue(drawn("Gouge").contains("thickness, mm"));
+        keepPicture("parts-gouge");
+        ui(() -> editor.choose("staple-47"));
+        assertTrue(drawn("Staple").contains("area, mm²"));
+        keepPicture("parts-staple");
+        command("culm.design.table");
+        String table = ui(() -> {
+            Clipboard clipboard = new Clipboard(display());
+            try {
+                return (String) clipboard.getContents(TextTransfer.getInstance());
+            } finally {
+                clipboard.dispose();
+            }
+        });
+        assertTrue(table.startsWith("height mm\tbore area mm²\n0\t") && table.lines().count() == 96, table);
+        command("culm.window.thou");
+        try {
+            assertTrue(drawn("Staple").contains("area, in²") && !drawn("Staple").contains("mm"));
+        } finally {
+            command("culm.window.mm");
+        }
+        command("culm.window.dark");
+        keepPicture("parts-staple-dark");
+        command("culm.window.light");
+        ui(() -> editor.choose("ff"));
+        assertTrue(ui(() -> ((Figure) figure("Thread")).onScreen().isEmpty()), "of a thread there is nothing to draw");
+    }
+
+    private String drawn(String title) throws Exception {
+        return ui(() -> {
+            StringBuilder all = new StringBuilder();
+            ((Figure) figure(title)).onScreen().orElseThrow().flat().forEach(i -> all.append(i instanceof culm.figures.Text t ? t.text() + "\n" : ""));
+            return all.toString();
+        });
+    }
+
+    @Test
     void aDayThatIsNoneIsRefusedInWords() throws Exception {
         PartsEditor editor = parts("staple-47");
         words("measured on", "last week");
@@ -139,10 +189,13 @@ class PartsTest extends StudioTest {
         assertFalse(ui(editor::isDirty));
         ui(() -> {
             assertTrue(find(window().getShell(), StyledText.class).stream().filter(t -> String.valueOf(t.getData("culm.path")).startsWith("gouge.")).noneMatch(StyledText::getEditable));
-            assertTrue(find(window().getShell(), Text.class).stream().filter(t -> t.getData("culm.text") != null).noneMatch(Text::getEditable));
+            List<StyledText> words = find(window().getShell(), StyledText.class).stream().filter(t -> t.getData("culm.text") != null).toList();
+            assertTrue(words.size() == 4 && words.stream().noneMatch(StyledText::getEditable));
+            assertTrue(words.stream().allMatch(t -> (t.getStyle() & SWT.BORDER) == 0 && t.getBackground().equals(t.getParent().getBackground())), "as plain text");
             assertTrue(find(window().getShell(), Combo.class).stream().filter(c -> c.getData("culm.choice") != null).noneMatch(Combo::isEnabled));
             assertTrue(find(window().getShell(), LinkText.class).stream().filter(l -> List.of("copy", "remove").contains(l.words())).noneMatch(LinkText::isVisible));
         });
+        keepPicture("parts-look-only");
     }
 
     @Test
@@ -264,6 +317,11 @@ class PartsTest extends StudioTest {
         DesignEditor editor = open(DESIGN);
         assertTrue(ui(() -> session(editor).blank().isEmpty()));
         assertTrue(ui(() -> said("which has no part lost")));
+        ui(() -> {
+            RowsList findings = find(window().getShell(), RowsList.class).stream().filter(l -> l.getClass().getSimpleName().equals("FindingsList")).findFirst().orElseThrow();
+            assertTrue(findings.computeSize(600, SWT.DEFAULT).y < 10, "no heading stands over nothing");
+            assertFalse(findings.isEnabled(), "nothing to go to");
+        });
         keepPicture("lost-part");
         partMenu("staple", "47, class set");
         shown(editor);
@@ -282,6 +340,13 @@ class PartsTest extends StudioTest {
         });
         until("every design is looked at", () -> find(dialog, org.eclipse.swt.widgets.Button.class).stream().anyMatch(b -> b.getText().equals("Replace") && b.isEnabled()));
         keepPicture("replace");
+        ui(() -> {
+            dialog.setSize(560, 500);
+            PreviewGrid grid = find(dialog, PreviewGrid.class).get(0);
+            assertTrue(grid.said().stream().noneMatch(l -> l.contains("…")), grid.said().toString());
+            assertTrue(grid.said().size() > 14 && grid.said().stream().allMatch(l -> l.length() < 60), grid.said().toString());
+        });
+        keepPicture("replace-narrow");
         assertEquals(before, files(), "nothing is written yet");
         press(dialog, "Replace");
         Map<String, String> after = files();

@@ -4,6 +4,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.parts.PartsEditor;
 
 /** Does one {@link EditorTask} in the active editor. */
 public final class EditorHandler extends TaskHandler<EditorTask> {
@@ -15,6 +16,8 @@ public final class EditorHandler extends TaskHandler<EditorTask> {
     @Override
     protected void run(EditorTask task, ExecutionEvent event) {
         if (HandlerUtil.getActiveEditor(event) instanceof DesignEditor editor) {
+            task.run(editor);
+        } else if (HandlerUtil.getActiveEditor(event) instanceof PartsEditor editor) {
             task.run(editor);
         }
     }

@@ -3,8 +3,9 @@ package culm.workbench.internal.handlers;
 import java.util.function.Consumer;
 
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.parts.PartsEditor;
 
-/** What the menus and keys can do in the editor for a design. */
+/** What the menus and keys can do in the editor for a design; a drawing is copied in the editor of parts, too. */
 public enum EditorTask {
     /** Puts the focus into the form. */
     FORM(editor -> editor.form().focusFirst()),
@@ -31,9 +32,9 @@ public enum EditorTask {
     /** Shows the whole reed. */
     WHOLE(editor -> editor.zoom(0)),
     /** Copies the drawing as a picture. */
-    PICTURE(DesignEditor::copyPicture),
+    PICTURE(DesignEditor::copyPicture, PartsEditor::copyPicture),
     /** Copies the numbers of the drawing as a table. */
-    TABLE(DesignEditor::copyTable),
+    TABLE(DesignEditor::copyTable, PartsEditor::copyTable),
     /** Writes a drawing into a file. */
     EXPORT(DesignEditor::export),
     /** Writes numbers and findings through an exporter. */
@@ -46,9 +47,19 @@ public enum EditorTask {
     LIMITS(DesignEditor::limits);
 
     private final Consumer<DesignEditor> todo;
+    private final Consumer<PartsEditor> withParts;
 
     EditorTask(Consumer<DesignEditor> todo) {
+        this(todo, editor -> { });
+    }
+
+    EditorTask(Consumer<DesignEditor> todo, Consumer<PartsEditor> withParts) {
         this.todo = todo;
+        this.withParts = withParts;
+    }
+
+    void run(PartsEditor editor) {
+        withParts.accept(editor);
     }
 
     void run(DesignEditor editor) {

@@ -38,7 +38,8 @@ final class PartCheck {
         return found;
     }
 
-    private static Values values(ProfileData data, ProfileType type) {
+    /** The numbers and rows of a profile, as its type reads them. */
+    static Values values(ProfileData data, ProfileType type) {
         Values values = Values.NONE;
         for (ParameterValue number : data.getParameters()) {
             if (number.isSetValue()) {

@@ -21,13 +21,15 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.sharing.GuardBars;
+import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
 
-/** What stands in the editor of parts: the list, the chosen part's numbers, and who uses it. */
+/** What stands in the editor of parts: the list, the chosen part's numbers, who uses it, and its drawing. */
 final class PartsBody {
     private static final int MARGIN = 18;
     private static final int LIST = 230;
     private static final int FORM = 300;
+    private static final int USERS = 5;
     private final PartsSession session;
     private final Consumer<FileProblemException> refused;
     private final Composite all;
@@ -38,6 +40,7 @@ final class PartsBody {
     private final PartForm form;
     private final PartAbout about;
     private final UsersList users;
+    private final PartCanvas drawing;
     private final LinkText replace;
 
     PartsBody(Composite parent, PartsSession session, Consumer<FileProblemException> refused, Consumer<Path> open) {
@@ -73,9 +76,13 @@ final class PartsBody {
         about = new PartAbout(right, session, refused);
         about.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         users = new UsersList(right, session.workshop(), open);
-        users.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        GridData some = new GridData(SWT.FILL, SWT.FILL, true, false);
+        some.heightHint = users.height(USERS);
+        users.setLayoutData(some);
         replace = link(right, look, "replace it in designs\u2026");
         replace.onClick(() -> chosen().ifPresent(p -> ReplaceDialog.open(all.getShell(), session.workshop(), session.studio(), session.file(), p.getId())));
+        drawing = new PartCanvas(right, look, session.workshop().units());
+        drawing.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         list.onChosen(p -> showChosen());
     }
 
@@ -155,6 +162,8 @@ final class PartsBody {
         about.show(part);
         users.show(PartsEditor.index(session), session.file(), part == null || part.getId() == null ? "" : part.getId());
         replace.setVisible(users.count() > 0);
+        drawing.show(part == null ? "" : PartWords.kind(part),
+                part == null ? Optional.empty() : PartBlank.of(part, session.edits(part), session.workshop().bridge().profiles()));
     }
 
     void choose(Part part) {
@@ -166,12 +175,16 @@ final class PartsBody {
         return Optional.ofNullable(list.selected());
     }
 
+    PartCanvas drawing() {
+        return drawing;
+    }
+
     GuardBars guards() {
         return guards;
     }
 
     void focusList() {
-        list.setFocus();
+        Focus.into(all, list::setFocus);
     }
 
     boolean isDisposed() {

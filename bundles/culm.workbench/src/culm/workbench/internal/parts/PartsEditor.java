@@ -11,6 +11,7 @@ import culm.model.Part;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Opening;
+import culm.workbench.internal.export.FigureClipboard;
 import culm.workbench.internal.sharing.FileEditor;
 import culm.workbench.internal.sharing.GuardBars;
 
@@ -73,6 +74,16 @@ public final class PartsEditor extends FileEditor<PartsSession> {
     /** {@return the parts that are listed} */
     public List<Part> parts() {
         return List.copyOf(session().document().getParts());
+    }
+
+    /** Copies the drawing of the chosen part as a picture. */
+    public void copyPicture() {
+        new FigureClipboard(workshop().look()).picture(body.drawing());
+    }
+
+    /** Copies the numbers of that drawing as a table. */
+    public void copyTable() {
+        new FigureClipboard(workshop().look()).table(body.drawing());
     }
 
     @Override

@@ -50,6 +50,11 @@ final class UsersList extends Composite {
         table.addListener(SWT.DefaultSelection, e -> open.accept(shown.get(table.getSelectionIndex()).file()));
     }
 
+    /** {@return the height in which so many rows can be seen} */
+    int height(int rows) {
+        return heading.computeSize(SWT.DEFAULT, SWT.DEFAULT).y + ((GridLayout) getLayout()).verticalSpacing + table.computeTrim(0, 0, 10, rows * table.getItemHeight()).height;
+    }
+
     /** Shows who uses a part. @param id of the part; empty for none */
     void show(StudioIndex index, Path file, String id) {
         List<StudioEntry> now = id.isEmpty() ? List.of() : index.usersOf(file, id).stream().map(u -> u.design()).distinct().toList();
