@@ -4,7 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Listener;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.rules.Fix;
@@ -34,8 +39,18 @@ class FindingsTest extends StudioTest {
         ui(() -> {
             editor.nextFinding();
             Canvas list = (Canvas) display().getFocusControl();
-            list.setSize(500, 40);
+            list.setSize(500, 90);
+            assertTrue(list.getVerticalBar().getVisible());
+            List<Boolean> squeezed = new ArrayList<>();
+            Listener first = e -> squeezed.add(e.widget == list && list.getVerticalBar().getVisible());
+            display().addFilter(SWT.Resize, first);
+            try {
+                list.setSize(500, 40);
+            } finally {
+                display().removeFilter(SWT.Resize, first);
+            }
             assertFalse(list.getVerticalBar().getVisible());
+            assertFalse(squeezed.contains(true), "it was there no more when the list became smaller");
             list.setSize(500, 90);
             assertTrue(list.getVerticalBar().getVisible());
         });

@@ -4,6 +4,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -18,6 +20,7 @@ public abstract class RowsList extends Canvas {
     private static final int LEAST_WITH_BAR = 60;
     private final Look look;
     private int scrolled;
+    private int high;
 
     /**
      * Without rows.
@@ -51,6 +54,36 @@ public abstract class RowsList extends Canvas {
                 e.result = spoken();
             }
         });
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        toBe(height);
+        super.setBounds(x, y, width, height);
+    }
+
+    @Override
+    public void setBounds(Rectangle now) {
+        setBounds(now.x, now.y, now.width, now.height);
+    }
+
+    @Override
+    public void setSize(int width, int height) {
+        toBe(height);
+        super.setSize(width, height);
+    }
+
+    @Override
+    public void setSize(Point now) {
+        setSize(now.x, now.y);
+    }
+
+    /** Before it is made smaller, not after: the toolkit would squeeze the bar first. */
+    private void toBe(int height) {
+        high = height;
+        if (height < LEAST_WITH_BAR) {
+            getVerticalBar().setVisible(false);
+        }
     }
 
     /** {@return what is said of it to those who do not see it} */
@@ -91,7 +124,7 @@ public abstract class RowsList extends Canvas {
         int whole = whole();
         int height = Math.max(1, getClientArea().height);
         ScrollBar bar = getVerticalBar();
-        bar.setVisible(whole > height && getSize().y >= LEAST_WITH_BAR);
+        bar.setVisible(whole > height && high >= LEAST_WITH_BAR);
         bar.setValues(Math.min(scrolled, Math.max(0, whole - height)), 0, Math.max(1, whole), Math.min(height, Math.max(1, whole)), step(), height);
         scrolled = whole > height ? bar.getSelection() : 0;
     }
