@@ -89,9 +89,8 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
             }
             p.shape(line.path(), Style.line(s.role(), 1.8).broken(s.dash()));
         }
-        PathBuilder signs = Path.start();
-        s.points().stream().filter(Chart::finite).forEach(q -> Marks.add(signs, s.marker(), frame.x().at(q[0]), frame.y().at(q[1])));
-        p.shape(signs.path(), Marks.style(s));
+        // Each a shape of its own: in one path, where two lie over each other there would be a hole.
+        s.points().stream().filter(Chart::finite).forEach(q -> p.shape(Marks.at(s.marker(), frame.x().at(q[0]), frame.y().at(q[1])), Marks.style(s)));
     }
 
     private double[] range(int axis, boolean zero, double part) {

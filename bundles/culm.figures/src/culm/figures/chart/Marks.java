@@ -13,7 +13,8 @@ final class Marks {
     private Marks() {
     }
 
-    static void add(PathBuilder path, Series.Marker marker, double x, double y) {
+    static Path at(Series.Marker marker, double x, double y) {
+        PathBuilder path = Path.start();
         switch (marker) {
             case DOT -> path.circle(x, y, R);
             case SQUARE -> path.move(x - R, y - R).line(x + R, y - R).line(x + R, y + R).line(x - R, y + R).close();
@@ -23,6 +24,7 @@ final class Marks {
                 // a line without signs
             }
         }
+        return path.path();
     }
 
     static Style style(Series s) {
@@ -34,8 +36,6 @@ final class Marks {
         if (s.line()) {
             pen.shape(Path.line(x, y, x + 16, y), Style.line(s.role(), 1.8).broken(s.dash()));
         }
-        PathBuilder sign = Path.start();
-        add(sign, s.marker(), x + 8, y);
-        pen.shape(sign.path(), style(s));
+        pen.shape(at(s.marker(), x + 8, y), style(s));
     }
 }

@@ -35,9 +35,14 @@ public final class GougeThickness {
     private GougeThickness() {
     }
 
-    /** Both with their lengths in mm; see {@link #draw(Blank, double, double, TextMeasure, Lengths)}. */
+    /** Both with their lengths in mm, as wide as the blade is at the fold; see {@link #draw(Blank, double, double, TextMeasure, Lengths, double)}. */
     public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure) {
-        return draw(blank, width, height, measure, Lengths.MM);
+        return draw(blank, width, height, measure, Lengths.MM, 0);
+    }
+
+    /** Both, as wide as the blade is at the fold; see {@link #draw(Blank, double, double, TextMeasure, Lengths, double)}. */
+    public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure, Lengths unit) {
+        return draw(blank, width, height, measure, unit, 0);
     }
 
     /**
@@ -46,21 +51,23 @@ public final class GougeThickness {
      * @param width  at least 160, drawing units
      * @param height at least 260, drawing units
      * @param unit   in what lengths are written; the axes of what is returned are in it
+     * @param reach  drawn so far along the bark to each side at least, mm, even where the blade is narrower
      */
-    public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure, Lengths unit) {
+    public static ChartDrawing draw(Blank blank, double width, double height, TextMeasure measure, Lengths unit, double reach) {
         double w = Math.max(160, width);
         double h = Math.max(260, height);
         try {
-            return draw(blank, blank.parts().gouge(), w, h, measure, unit);
+            return draw(blank, blank.parts().gouge(), w, h, measure, unit, reach);
         } catch (GeometryException e) {
             Drawing refused = Refused.draw(CAPTION, e.getMessage(), w, h, measure);
             return new ChartDrawing(refused, new Box(0, 0, w, h), new Axis(0, 1, 0, w), new Axis(0, 1, h, 0));
         }
     }
 
-    private static ChartDrawing draw(Blank blank, Gouge gouge, double w, double h, TextMeasure measure, Lengths unit) {
+    private static ChartDrawing draw(Blank blank, Gouge gouge, double w, double h, TextMeasure measure, Lengths unit, double reach) {
         double s = Math.max(0, blank.parts().width().from());
-        double angle = Edge.barkAngle(blank.parts().width().at(s), blank.cut().measure(), gouge.tubeRadius());
+        double blade = Edge.barkAngle(blank.parts().width().at(s), blank.cut().measure(), gouge.tubeRadius());
+        double angle = Math.max(blade, Math.min(reach / gouge.tubeRadius(), Math.PI / 2));
         Pen pen = new Pen();
         double top = trueSection(pen, gouge, gouge.at(0), angle, w, h * 0.42);
         List<Series> series = new ArrayList<>();

@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 
 import culm.figures.Box;
+import culm.figures.Dash;
 import culm.figures.Drawing;
 import culm.figures.Role;
 import culm.figures.Shape;
@@ -34,11 +36,12 @@ class ChartTest {
     void aPointLiesWhereTheAxesSay() {
         ChartDrawing chart = new Chart("c", X, Y, List.of(Series.points("", List.of(new double[] {70, 2}, new double[] {74, -1}), Series.Marker.DOT, Role.INK)),
                 List.of(), false).draw(400, 260, FONT);
-        Box dots = chart.drawing().flat().stream().filter(Shape.class::isInstance).map(i -> ((Shape) i).path().bounds()).filter(b -> b.width() > 300).reduce((a, b) -> b)
-                .orElseThrow();
-        assertEquals(chart.x().at(70), dots.x() + 3.6, 1e-9);
-        assertEquals(chart.y().at(2), dots.y() + 3.6, 1e-9);
-        assertEquals(chart.x().at(74), dots.right() - 3.6, 1e-9);
+        List<Box> dots = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().fill().equals(Optional.of(Role.INK)))
+                .map(i -> ((Shape) i).path().bounds()).toList();
+        assertEquals(2, dots.size());
+        assertEquals(chart.x().at(70), dots.get(0).x() + 3.6, 1e-9);
+        assertEquals(chart.y().at(2), dots.get(0).y() + 3.6, 1e-9);
+        assertEquals(chart.x().at(74), dots.get(1).right() - 3.6, 1e-9);
         assertEquals(71.3, chart.x().value(chart.x().at(71.3)), 1e-9);
     }
 
@@ -49,6 +52,15 @@ class ChartTest {
         assertTrue(single.contains("tie length, mm") && single.contains("turns left"));
         assertFalse(single.contains("planned"));
         assertTrue(texts(new Chart("c", X, Y, List.of(one, one), List.of(), false).draw(400, 260, FONT).drawing()).contains("planned"));
+    }
+
+    @Test
+    void signsThatLieOverEachOtherLeaveNoHole() {
+        List<double[]> twice = List.of(new double[] {1, 1}, new double[] {1.001, 1}, new double[] {3, 2});
+        Drawing drawing = new Chart("Twice", new AxisLabel("a", "mm"), new AxisLabel("b", "mm"),
+                List.of(new Series("", twice, false, Series.Marker.DOT, Role.BARK, Dash.SOLID)), List.of(), false).draw(400, 300, FONT).drawing();
+        List<Shape> signs = drawing.flat().stream().filter(i -> i instanceof Shape s && s.style().fill().equals(Optional.of(Role.BARK))).map(Shape.class::cast).toList();
+        assertEquals(3, signs.size(), "one shape for each, since one path is filled by the even-odd rule");
     }
 
     @Test

@@ -16,6 +16,7 @@ import culm.figures.Lengths;
 import culm.figures.Shape;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
+import culm.figures.chart.ChartDrawing;
 import culm.figures.font.ShippedFont;
 
 /** Shape, gouge and bore as drawn against what was given. */
@@ -38,6 +39,13 @@ class PartsTest {
         assertEquals(0.60, course.get(course.size() / 2)[1], 1e-12);
         assertEquals(0.45, course.get(0)[1], 1e-9);
         assertEquals(7.662140390 / 2, course.get(course.size() - 1)[0], 1e-8); // arc of chord 7 on R 5.25
+    }
+
+    @Test
+    void aGougeAloneIsDrawnAsFarAsItWasMeasured() {
+        ChartDrawing asWideAsTheBlade = GougeThickness.draw(blank, 420, 380, FONT, Lengths.MM, 0);
+        ChartDrawing further = GougeThickness.draw(blank, 420, 380, FONT, Lengths.MM, 4.5);
+        assertTrue(asWideAsTheBlade.x().to() < 4.5 && further.x().to() >= 4.5, further.x().to() + " mm");
     }
 
     @Test

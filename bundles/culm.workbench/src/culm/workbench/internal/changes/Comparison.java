@@ -112,7 +112,7 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             double height = other.sidesCloseAt().orElse(0) - base.sidesCloseAt().orElse(0);
             String take = other.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
             if (Math.abs(turns) < 0.05) {
-                return "As many turns left as " + baseName + take + ".";
+                return "As many turns left " + (baseName.startsWith("as ") ? "" : "as ") + baseName + take + ".";
             }
             return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
                     + (Math.abs(height) < 0.05 ? "at the same height." : Say.mm(Math.abs(height)) + (height > 0 ? " higher." : " lower."));

@@ -89,7 +89,7 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
         Lengths unit = units.now().drawn();
         return switch (kind) {
             case "shape" -> ShapeOutline.draw(of, width, measure, unit);
-            case "gouge" -> GougeThickness.draw(of, width, height, measure, unit).drawing();
+            case "gouge" -> GougeThickness.draw(of, width, height, measure, unit, HALF_BARK).drawing();
             default -> BoreArea.draw(of, width, height, measure, unit).drawing();
         };
     }
