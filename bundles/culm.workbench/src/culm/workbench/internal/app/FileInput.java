@@ -14,6 +14,7 @@ import org.eclipse.ui.IPersistableElement;
 public final class FileInput implements IPathEditorInput, IPersistableElement {
     private static final String PATH = "path";
     private final Path file;
+    private final boolean remembered;
 
     /**
      * The input for a file.
@@ -21,7 +22,17 @@ public final class FileInput implements IPathEditorInput, IPersistableElement {
      * @param file its path
      */
     public FileInput(Path file) {
+        this(file, false);
+    }
+
+    private FileInput(Path file, boolean remembered) {
         this.file = file.toAbsolutePath().normalize();
+        this.remembered = remembered;
+    }
+
+    /** {@return whether it was open when the window was last closed} */
+    public boolean remembered() {
+        return remembered;
     }
 
     /** {@return the file, absolute} */
@@ -89,7 +100,7 @@ public final class FileInput implements IPathEditorInput, IPersistableElement {
         @Override
         public FileInput createElement(IMemento memento) {
             String path = memento.getString(PATH);
-            return path == null ? null : new FileInput(Path.of(path));
+            return path == null ? null : new FileInput(Path.of(path), true);
         }
     }
 }

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.changes.ChangesPage;
 import culm.workbench.internal.explore.ExplorePage;
 import culm.workbench.internal.export.ExportDialog;
@@ -58,6 +59,12 @@ public final class DesignEditor extends FileEditor<DesignSession> {
         super("design");
     }
 
+    /** The design of the last time: the window stands before it. */
+    @Override
+    protected boolean waits() {
+        return getEditorInput() instanceof FileInput input && input.remembered();
+    }
+
     @Override
     protected DesignSession read(Path file) throws FileProblemException {
         return new DesignSession(workshop(), file);
@@ -80,6 +87,11 @@ public final class DesignEditor extends FileEditor<DesignSession> {
         body.refresh(getPartName());
     }
 
+    private EditorBody body() {
+        makeNow();
+        return body;
+    }
+
     private void select(Finding finding) {
         getEditorSite().getActionBars().getStatusLineManager().setMessage(finding.severity().word() + ": " + finding.text());
         body.reed().reed().mark(finding.path());
@@ -91,27 +103,31 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     @Override
     public void setFocus() {
-        body.focus();
+        if (isMade()) {
+            body.focus();
+        } else {
+            focusPlace();
+        }
     }
 
     /** {@return the form} */
     public ParameterForm form() {
-        return body.form();
+        return body().form();
     }
 
     @Override
     public GuardBars guards() {
-        return body.guards();
+        return body().guards();
     }
 
     /** {@return the page of what changes if} */
     public ChangesPage changes() {
-        return body.changes();
+        return body().changes();
     }
 
     /** {@return the page of exploring} */
     public ExplorePage explore() {
-        return body.explore();
+        return body().explore();
     }
 
     /** {@return the height the drawings point at} */
@@ -121,29 +137,29 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     /** Shows a page. */
     public void showPage(Page page) {
-        body.show(page);
+        body().show(page);
     }
 
     /** {@return the page that is shown} */
     public Page page() {
-        return body.page();
+        return body().page();
     }
 
     /** Puts the focus onto the marks of the ruler. */
     public void focusMarks() {
-        body.show(Page.REED);
-        body.reed().reed().setFocus();
+        body().show(Page.REED);
+        body().reed().reed().setFocus();
     }
 
     /** Chooses the next finding. */
     public void nextFinding() {
-        body.show(Page.REED);
-        body.reed().findings().next();
+        body().show(Page.REED);
+        body().reed().findings().next();
     }
 
     /** Does what the chosen finding proposes, or the first one that has a proposal. */
     public void applyFix() {
-        if (!body.reed().findings().applySelected()) {
+        if (!body().reed().findings().applySelected()) {
             session().shown().findings().stream().flatMap(f -> f.fix().stream()).findFirst().ifPresent(this::apply);
         }
     }
@@ -155,13 +171,13 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     /** Shows the reed larger or smaller; 0 shows the whole. */
     public void zoom(double factor) {
-        body.show(Page.REED);
-        body.reed().reed().zoom(factor, pointer.height().orElseGet(() -> session().shown().assessment().map(a -> a.sidesCloseAt().orElse(0)).orElse(0.0)));
+        body().show(Page.REED);
+        body().reed().reed().zoom(factor, pointer.height().orElseGet(() -> session().shown().assessment().map(a -> a.sidesCloseAt().orElse(0)).orElse(0.0)));
     }
 
     /** {@return every drawing of this editor, the one with the focus first} */
     public List<Figure> figures() {
-        return body.figures();
+        return body().figures();
     }
 
     /** {@return the computed numbers beside the reed, as they stand there} */

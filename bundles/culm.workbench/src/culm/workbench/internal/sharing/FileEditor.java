@@ -1,17 +1,22 @@
 package culm.workbench.internal.sharing;
 
 import java.nio.file.Path;
+import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.commands.ICommandService;
 
+import culm.figures.Role;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.widgets.SoonAfter;
 
 /**
  * What every editor of a file has in common: opening, following its changes, saving, undo, and the guard of the file.
@@ -19,6 +24,8 @@ import culm.model.problem.FileProblemException;
  * @param <S> the file while it is edited
  */
 public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor {
+    private Optional<LateRead<S>> late = Optional.empty();
+    private SoonAfter<Composite> place;
     private S session;
     private boolean dirty;
 
@@ -37,6 +44,10 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         if (file == null) {
             throw new PartInitException("This is no file of a studio: " + input.getName());
         }
+        if (waits()) {
+            late = Optional.of(new LateRead<>(workshop().worker(), () -> read(file)));
+            return;
+        }
         try {
             session = read(file);
         } catch (FileProblemException e) {
@@ -44,14 +55,70 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         }
     }
 
-    /** {@return a file, to be edited} @throws FileProblemException when it cannot be read; says why */
+    /** {@return whether it is made only after all around it was painted, and its file read beside that} */
+    protected boolean waits() {
+        return false;
+    }
+
+    /**
+     * Reads on the window's thread, or on the worker's for an editor that waits.
+     *
+     * @return a file, to be edited
+     * @throws FileProblemException when it cannot be read; says why
+     */
     protected abstract S read(Path file) throws FileProblemException;
 
     @Override
     public final void createPartControl(Composite parent) {
+        if (late.isEmpty()) {
+            make(parent);
+            return;
+        }
+        place = new SoonAfter<>(parent, this::makeLate, () -> {
+            if (place.isFocusControl()) {
+                setFocus();
+            }
+        });
+        workshop().look().dress(place, Role.PAPER, Role.INK);
+    }
+
+    private Composite makeLate(Composite parent) {
+        Composite all = new Composite(parent, SWT.NONE);
+        all.setLayout(new FillLayout());
+        try {
+            session = late.orElseThrow().get();
+            make(all);
+        } catch (FileProblemException e) {
+            workshop().look().dress(all, Role.PAPER, Role.INK);
+            workshop().look().later(() -> {
+                getSite().getPage().closeEditor(this, false);
+                MessageDialog.openError(getSite().getShell(), "This cannot be opened", e.problem().message());
+            });
+        }
+        return all;
+    }
+
+    private void make(Composite parent) {
         build(parent);
         session.onChange(this::changed);
         changed();
+    }
+
+    /** {@return whether what stands in it is made} */
+    protected final boolean isMade() {
+        return session != null;
+    }
+
+    /** What stands in it is made, unless it is already. */
+    protected final void makeNow() {
+        if (!isMade()) {
+            place.get();
+        }
+    }
+
+    /** Until what stands in it is made, its place has the focus, and gives it on. */
+    protected final void focusPlace() {
+        place.setFocus();
     }
 
     /** Makes what stands in it. */
@@ -84,6 +151,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     /** {@return what is edited} */
     public final S session() {
+        makeNow();
         return session;
     }
 
@@ -112,6 +180,9 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     @Override
     public <T> T getAdapter(Class<T> adapter) {
+        if (FileSession.class.isAssignableFrom(adapter)) {
+            makeNow();
+        }
         return adapter.isInstance(session) ? adapter.cast(session) : super.getAdapter(adapter);
     }
 }

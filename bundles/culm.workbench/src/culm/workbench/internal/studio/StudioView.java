@@ -72,9 +72,7 @@ public final class StudioView extends ViewPart {
         viewer.addFilter(new Searched());
         viewer.addOpenListener(e -> open(((IStructuredSelection) e.getSelection()).getFirstElement()));
         viewer.setInput(this);
-        MenuManager menu = new MenuManager();
-        viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
-        getSite().registerContextMenu(ID, menu, viewer);
+        viewer.getTree().addListener(SWT.MenuDetect, e -> menu());
         getSite().setSelectionProvider(viewer);
         Runnable end = workshop.studio().onChange(changed -> changed());
         workshop.studio().steps().onRefused(e -> MessageDialog.openError(getSite().getShell(), "That cannot be taken back", e.problem().message()));
@@ -84,6 +82,15 @@ public final class StudioView extends ViewPart {
         });
         workshop.look().onChange(all, viewer::refresh);
         changed();
+    }
+
+    /** Made when it is first asked for: while the window opens, it would take long. */
+    private void menu() {
+        if (viewer.getTree().getMenu() == null) {
+            MenuManager menu = new MenuManager();
+            viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
+            getSite().registerContextMenu(ID, menu, viewer);
+        }
     }
 
     /** The names, as wide as there is room, and the turns left beside them. */
