@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -44,6 +45,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private static final double ZOOM_STEP = 1.25;
     private static final double ZOOM_MOST = 40;
     private final Units units;
+    private static final float RING = 9;
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Limits limits = Limits.STANDARD;
@@ -318,7 +320,10 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
             gc.setForeground(look().colour(role));
             gc.setLineWidth(width);
             gc.setLineStyle(line);
-            gc.drawOval((int) Math.round(h.x() + left()) - 9, (int) Math.round(h.y()) - 9, 18, 18);
+            Path round = new Path(gc.getDevice()); // not an oval, which lies on whole points beside the handle
+            round.addArc((float) (h.x() + left() - RING), (float) (h.y() - RING), 2 * RING, 2 * RING, 0, 360);
+            gc.drawPath(round);
+            round.dispose();
         });
     }
 }

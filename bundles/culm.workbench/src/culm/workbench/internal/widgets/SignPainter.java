@@ -76,7 +76,9 @@ public final class SignPainter {
         gc.setLineWidth(2);
         gc.setLineJoin(SWT.JOIN_ROUND);
         gc.drawPolygon(new int[] { x, y - 6, x + 6, y + 5, x - 6, y + 5 });
-        gc.drawLine(x, y - 2, x, y + 1);
+        gc.drawLine(x, y - 2, x, y);
+        gc.setBackground(look.colour(Role.DOES_NOT));
+        gc.fillRectangle(x - 1, y + 2, 2, 1);
     }
 
     private static void cross(GC gc, Look look, int x, int y) {
