@@ -11,6 +11,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.commands.ICommandService;
 
@@ -46,6 +48,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         }
         if (waits()) {
             late = Optional.of(new LateRead<>(workshop().worker(), () -> read(file)));
+            setPartName(nameOfLastTime(input));
             return;
         }
         try {
@@ -53,6 +56,12 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         } catch (FileProblemException e) {
             throw new PartInitException(new Status(IStatus.ERROR, getClass(), e.problem().message()));
         }
+    }
+
+    /** Only what is read knows its name; until then the tab keeps the one it had. */
+    private String nameOfLastTime(IEditorInput input) {
+        IEditorReference[] here = getSite().getPage().findEditors(input, getSite().getId(), IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID);
+        return here.length == 0 || here[0].getPartName().isEmpty() ? input.getName() : here[0].getPartName();
     }
 
     /** {@return whether it is made only after all around it was painted, and its file read beside that} */
