@@ -27,7 +27,9 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
     private static final double TOP = 62;
     private static final double BOTTOM = 18;
     private static final double TICK_ROOM = 30;
-    private static final double HALO = 0.75;
+    private static final double HALO = 0.9;
+    /** From an axis to its numbers: a line that comes level to them is not read as their minus. */
+    private static final double GAP = 9;
 
     /**
      * One axis.
@@ -118,14 +120,14 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
             ticks.values().forEach(v -> tick(p, measure, x, up.at(v), Numbers.fixed(v, ticks.digits())));
         } else {
             for (int i = 0; i < axis.names().size(); i++) {
-                tick(p, measure, x, up.at(i), Names.cut(axis.names().get(i), (room / 2 - 10) * 13 / 11, measure));
+                tick(p, measure, x, up.at(i), Names.cut(axis.names().get(i), (room / 2 - GAP - 4) * 13 / 11, measure));
             }
         }
     }
 
     private static void tick(Pen p, TextMeasure measure, double x, double y, String words) {
-        p.shape(Path.box(new culm.figures.Box(x + 4, y - 7, measure.width(words, Size.SMALL, false) + 4, 14)), Style.tint(Role.PAPER, HALO));
-        p.line(x - 3, y, x + 3, y, Role.INK, Style.THIN);
-        p.text(words, x + 6, y + 4, Anchor.START, Size.SMALL, Role.QUIET);
+        p.shape(Path.box(new culm.figures.Box(x + 1, y - 7, measure.width(words, Size.SMALL, false) + GAP + 1, 14)), Style.tint(Role.PAPER, HALO));
+        p.line(x - 4, y, x, y, Role.INK, Style.THIN);
+        p.text(words, x + GAP, y + 4, Anchor.START, Size.SMALL, Role.QUIET);
     }
 }

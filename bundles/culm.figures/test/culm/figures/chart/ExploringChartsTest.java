@@ -99,6 +99,21 @@ class ExploringChartsTest {
     }
 
     @Test
+    void whatTouchesAnAxisStandsClearOfItsNumbers() {
+        List<ParallelAxes.Upright> axes = List.of(new ParallelAxes.Upright("tie length", List.of()), new ParallelAxes.Upright("all widths", List.of()));
+        ChartDrawing drawn = new ParallelAxes("c", axes, List.of(new ParallelAxes.Line(new double[] {70, 0}, Role.FITS, 1), new ParallelAxes.Line(new double[] {74, 1}, Role.FITS, 1)))
+                .draw(400, 300, FONT);
+        List<Box> ink = drawn.drawing().flat().stream().filter(Shape.class::isInstance).map(Shape.class::cast).filter(s -> s.style().stroke().equals(java.util.Optional.of(Role.INK)))
+                .map(s -> s.path().bounds()).toList();
+        List<Text> numbers = texts(drawn.drawing()).stream().filter(t -> t.role() == Role.QUIET).toList();
+        assertTrue(numbers.size() > 4);
+        for (Text number : numbers) {
+            double before = ink.stream().mapToDouble(Box::right).filter(right -> right <= number.x()).max().orElseThrow();
+            assertTrue(number.x() - before >= 8, number.text() + " begins " + (number.x() - before) + " after its axis");
+        }
+    }
+
+    @Test
     void namesOfSharesAreNeverCutAndNeverLieOnOthers() {
         for (double width : new double[] {330, 450, 640, 900}) {
             List<IntervalChart.Row> rows = Arrays.asList(new IntervalChart.Row("the end of the cane lies under the wrap and above the cork", 0.5, 0.4, 0.6, "50.0 % (40.0 to 60.0)", Role.THREAD),
