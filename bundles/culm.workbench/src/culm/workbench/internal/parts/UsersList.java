@@ -18,12 +18,13 @@ import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
 
-/** The designs that use a part; one is opened by a double click or Enter. */
+/** The designs that use a part; one is opened by a double click or Enter. The heading says how many are out of sight, for a scroll bar may hide. */
 final class UsersList extends Composite {
     private final Workshop workshop;
     private final Label heading;
     private final Table table;
     private List<StudioEntry> shown = List.of();
+    private boolean chosen;
 
     UsersList(Composite parent, Workshop workshop, Consumer<Path> open) {
         super(parent, SWT.NONE);
@@ -47,6 +48,8 @@ final class UsersList extends Composite {
             item.setText(design.title());
             item.setImage(workshop.icons().get("design"));
         });
+        table.addListener(SWT.Resize, e -> head());
+        table.getVerticalBar().addListener(SWT.Selection, e -> head());
         table.addListener(SWT.DefaultSelection, e -> open.accept(shown.get(table.getSelectionIndex()).file()));
     }
 
@@ -58,13 +61,25 @@ final class UsersList extends Composite {
     /** Shows who uses a part. @param id of the part; empty for none */
     void show(StudioIndex index, Path file, String id) {
         List<StudioEntry> now = id.isEmpty() ? List.of() : index.usersOf(file, id).stream().map(u -> u.design()).distinct().toList();
-        heading.setText(id.isEmpty() ? "" : now.isEmpty() ? "No design uses it" : "Used by " + now.size() + (now.size() == 1 ? " design" : " designs"));
+        chosen = !id.isEmpty();
         if (!now.equals(shown)) {
             shown = now;
             table.clearAll();
             table.setItemCount(now.size());
         }
         table.setVisible(!now.isEmpty());
+        head();
+    }
+
+    private void head() {
+        int top = table.getTopIndex();
+        heading.setText(chosen ? words(shown.size(), top, shown.size() - top - table.getClientArea().height / table.getItemHeight()) : "");
+    }
+
+    /** {@return how many use a part, and how many of them are above and below what is seen; below zero as none} */
+    static String words(int count, int above, int below) {
+        String used = count == 0 ? "No design uses it" : "Used by " + count + (count == 1 ? " design" : " designs");
+        return used + (above > 0 ? ", " + above + " above" : "") + (below > 0 ? ", " + below + " more below" : "");
     }
 
     /** {@return how many use it} */
