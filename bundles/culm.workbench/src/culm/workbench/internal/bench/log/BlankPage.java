@@ -91,10 +91,11 @@ final class BlankPage extends Composite {
         form.show(entry);
     }
 
-    void show(Optional<Tied> tied, LogShown shown) {
+    /** Shows what comes of a blank. @param locked whether the log may only be looked at, so that no link changes it */
+    void show(Optional<Tied> tied, LogShown shown, boolean locked) {
         List<Note> all = new ArrayList<>();
         if (tied.isEmpty()) {
-            all.add(Note.text("No blank is chosen.").does("new blank", begin));
+            all.add(locked ? Note.text("No blank is chosen.") : Note.text("No blank is chosen.").does("new blank", begin));
         } else if (shown.planned().isEmpty()) {
             all.add(Note.text(tied.get().from().design().isEmpty() ? "Choose its design; then the plan stands here." : "Its design cannot be read."));
         }
@@ -113,10 +114,16 @@ final class BlankPage extends Composite {
             if (tied.get().oneSided()) {
                 all.add(Note.text("One side closed a turn or more before the other: crooked cane, not the tie length."));
             }
-            all.add(Note.text("A slip?").does("take this blank away", remove));
+            if (!locked) {
+                all.add(Note.text("A slip?").does("take this blank away", remove));
+            }
         }
         shown.problems().forEach(p -> all.add(Note.weak(p)));
         notes.show(all);
         side.fit();
+    }
+
+    NoteList notes() {
+        return notes;
     }
 }

@@ -26,6 +26,7 @@ final class LogBody {
     private final FilterBar filter;
     private final LogRows rows = new LogRows();
     private final Grid grid;
+    private final LinkText begin;
     private final Composite stack;
     private final BlankPage blank;
     private final WrongPage wrong;
@@ -67,7 +68,7 @@ final class LogBody {
                 editor.rowChosen();
             }
         });
-        LinkText begin = new LinkText(left, look, "+ new blank", Size.BODY);
+        begin = new LinkText(left, look, "+ new blank", Size.BODY);
         begin.setToolTipText("Ctrl+J; takes over from the last one what rarely changes");
         begin.onClick(editor::newBlank);
         stack = new Composite(all, SWT.NONE);
@@ -108,10 +109,11 @@ final class LogBody {
         header.chosen(now.ordinal());
     }
 
-    /** Shows what comes of the log, on the page that can be seen. */
-    void show(Optional<Tied> chosen, List<Tied> passed, LogShown shown) {
+    /** Shows what comes of the log, on the page that can be seen. @param locked whether it may only be looked at */
+    void show(Optional<Tied> chosen, List<Tied> passed, LogShown shown, boolean locked) {
+        begin.setVisible(!locked);
         switch (page) {
-            case BLANK -> blank.show(chosen, shown);
+            case BLANK -> blank.show(chosen, shown, locked);
             case WRONG -> wrong.show(chosen, shown);
             case CHARTS -> charts.show(passed, shown);
             case WHO -> who.show(passed, shown);

@@ -115,7 +115,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     private void publish(LogShown now) {
         if (!body.grid().isDisposed()) {
             shown = now;
-            body.show(chosenBlank(), passed, shown);
+            body.show(chosenBlank(), passed, shown, session().readOnly().isPresent());
         }
     }
 
@@ -229,7 +229,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
             case WHO -> body.who().notes().notes().stream().map(Note::text).toList();
             case LEARN -> body.learn().notes().stream().map(Note::text).toList();
             case CHARTS -> body.charts().drawings().stream().flatMap(d -> d.onScreen().stream()).map(d -> d.title() + ": " + d.description()).toList();
-            case BLANK -> Stream.of(headline()).toList();
+            case BLANK -> Stream.concat(Stream.of(headline()), body.blank().notes().notes().stream().map(n -> (n.text() + " " + n.link()).strip())).toList();
         };
     }
 
