@@ -20,12 +20,13 @@ import culm.model.studio.StudioEntry;
 /** The verdict on each design of the studio as it is saved, computed in the background one after the other. */
 final class StudioVerdicts {
     private static final int MOST = 400;
+    private static final String UNTOLD = "?";
 
     /**
      * A verdict in brief.
      *
      * @param sign how it stands; empty when it cannot be told
-     * @param turns turns left in words; may be empty
+     * @param turns turns left in words, "open" where the sides never close, a question mark where that cannot be told
      * @param sentence the whole verdict; may be empty
      */
     record Brief(Optional<Verdict.Sign> sign, String turns, String sentence) {
@@ -70,10 +71,11 @@ final class StudioVerdicts {
             DesignedBlank blank = bridge.read(file);
             Assessment assessment = blank.assess();
             Verdict verdict = Verdict.of(assessment, blank.judge(assessment, rules));
-            String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble()) : "open";
+            String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble())
+                    : assessment.openAtStapleTop().isPresent() ? "open" : UNTOLD;
             return new Brief(Optional.of(verdict.sign()), turns, verdict.sign().word() + ": " + verdict.sentence());
         } catch (FileProblemException e) {
-            return new Brief(Optional.empty(), "", "");
+            return new Brief(Optional.empty(), UNTOLD, "cannot be told: " + e.problem().message());
         }
     }
 
