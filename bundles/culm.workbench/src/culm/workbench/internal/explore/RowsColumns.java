@@ -24,6 +24,8 @@ final class RowsColumns {
     private final LengthUnit unit;
     private final List<String> heads = new ArrayList<>();
     private final List<Integer> widths = new ArrayList<>();
+    private final List<Integer> wanted = new ArrayList<>();
+    private final List<Integer> more = new ArrayList<>();
     private final int axes;
     private boolean shown = true;
 
@@ -43,11 +45,15 @@ final class RowsColumns {
         head("open at the top, " + unit.sign(), 0, measure);
         heads.add("");
         widths.add(0);
+        wanted.add(0);
+        heads.forEach(h -> more.add(0));
     }
 
     private void head(String words, double least, TextMeasure measure) {
         heads.add(words);
-        widths.add((int) Math.max(Math.max(LEAST, least), Math.min(MOST_HEAD, measure.width(words, Size.SMALL, false) + 14)) + GAP);
+        double whole = measure.width(words, Size.SMALL, false) + 14;
+        widths.add((int) Math.max(Math.max(LEAST, least), Math.min(MOST_HEAD, whole)) + GAP);
+        wanted.add((int) Math.ceil(whole) + GAP);
     }
 
     private double widest(int axis, TextMeasure measure) {
@@ -64,9 +70,16 @@ final class RowsColumns {
                 .orElse(new NumberForm(Quantity.LENGTH, unit, 2));
     }
 
-    /** Leaves out what there is no room for: first how far open at the top, which the rules judge anyway. */
+    /** Leaves out what there is no room for: first how far open at the top, which the rules judge anyway. Where there is room, heads are read in full. */
     void fit(int room) {
-        shown = widths.stream().mapToInt(Integer::intValue).sum() + WRONG <= room;
+        int spare = room - widths.stream().mapToInt(Integer::intValue).sum() - WRONG;
+        shown = spare >= 0;
+        more.clear();
+        for (int i = 0; i < count(); i++) {
+            int cut = wanted.get(i) - widths.get(i);
+            more.add(cut > 0 && cut <= spare ? cut : 0);
+            spare -= more.get(i);
+        }
     }
 
     int count() {
@@ -84,7 +97,7 @@ final class RowsColumns {
 
     /** Width in points; the last takes what is left. */
     int width(int column) {
-        return column == axes + 3 && !shown ? 0 : widths.get(column);
+        return column == axes + 3 && !shown ? 0 : widths.get(column) + more.get(column);
     }
 
     /** By what a click on a head sorts; -1 for nothing. */

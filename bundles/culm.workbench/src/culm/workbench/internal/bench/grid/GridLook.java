@@ -16,6 +16,7 @@ final class GridLook {
     private static final int PAD = 6;
     private final Look look;
     private final GridModel model;
+    private int room;
 
     GridLook(Look look, GridModel model) {
         this.look = look;
@@ -27,28 +28,39 @@ final class GridLook {
         return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 8;
     }
 
+    /** Room there is for the columns, points; what they leave goes to the words at the right. */
+    void room(int points) {
+        room = points;
+    }
+
     /** Width of all columns. */
     int width() {
-        return model.columns().stream().mapToInt(GridColumn::width).sum();
+        return right(model.columns().size());
+    }
+
+    /** How wide all columns before this one are. */
+    private int right(int column) {
+        List<GridColumn> columns = model.columns();
+        int first = columns.size();
+        while (first > 0 && columns.get(first - 1).editable() && !columns.get(first - 1).number()) {
+            first--;
+        }
+        int words = columns.size() - first;
+        int spare = Math.max(0, room - columns.stream().mapToInt(GridColumn::width).sum());
+        int given = words == 0 || column <= first ? 0 : spare * (column - first) / words;
+        return columns.stream().limit(column).mapToInt(GridColumn::width).sum() + given;
     }
 
     Rectangle cell(int row, int column, int left, int top) {
-        int x = -left;
-        List<GridColumn> columns = model.columns();
-        for (int c = 0; c < column; c++) {
-            x += columns.get(c).width();
-        }
-        return new Rectangle(x, (row + 1) * line() - top, columns.isEmpty() ? 0 : columns.get(column).width(), line());
+        int x = right(column);
+        return new Rectangle(x - left, (row + 1) * line() - top, model.columns().isEmpty() ? 0 : right(column + 1) - x, line());
     }
 
     /** The cell at a point; row -1 for the heads, column -1 beside them. */
     GridModel.Place at(int x, int y, int left, int top) {
         int row = y < line() ? -1 : (y + top) / line() - 1;
-        int right = -left;
-        List<GridColumn> columns = model.columns();
-        for (int c = 0; c < columns.size(); c++) {
-            right += columns.get(c).width();
-            if (x < right) {
+        for (int c = 0; c < model.columns().size(); c++) {
+            if (x < right(c + 1) - left) {
                 return new GridModel.Place(row, c);
             }
         }

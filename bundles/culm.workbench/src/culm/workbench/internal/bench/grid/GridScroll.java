@@ -30,6 +30,7 @@ final class GridScroll {
 
     void fit() {
         Rectangle area = grid.getClientArea();
+        paint.room(area.width);
         set(grid.getVerticalBar(), (model.rows() + 1) * paint.line() + SLACK, area.height, paint.line());
         set(grid.getHorizontalBar(), paint.width(), area.width, 24);
     }
