@@ -20,6 +20,8 @@ import culm.workbench.internal.widgets.AskRow;
 
 /** Asks what a caliper and a mandrel tell; what is left empty is assumed, and the field says what. */
 final class CaliperPage extends WizardPage {
+    /** What stands above and below the fields, buttons included, points. */
+    private static final int AROUND = 300;
     private final Workshop workshop;
     private final List<FormPlan.Number> asked;
     private final Map<String, AskRow> rows = new LinkedHashMap<>();
@@ -39,8 +41,8 @@ final class CaliperPage extends WizardPage {
         outer.setLayout(new GridLayout());
         ScrolledComposite scroll = new ScrolledComposite(outer, SWT.V_SCROLL);
         GridData tall = new GridData(SWT.FILL, SWT.FILL, true, true);
-        tall.heightHint = 400;
         scroll.setLayoutData(tall);
+        scroll.setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         scroll.setExpandHorizontal(true);
         Composite area = new Composite(scroll, SWT.NONE);
         area.setLayout(new GridLayout(2, false));
@@ -54,6 +56,7 @@ final class CaliperPage extends WizardPage {
         }
         scroll.setContent(area);
         area.setSize(area.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        tall.heightHint = Math.min(area.getSize().y, parent.getMonitor().getClientArea().height - AROUND);
         assumed = new Label(outer, SWT.WRAP);
         GridData wide = new GridData(SWT.FILL, SWT.END, true, false);
         wide.widthHint = 400;
