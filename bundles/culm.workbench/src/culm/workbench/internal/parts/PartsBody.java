@@ -140,7 +140,8 @@ final class PartsBody {
     private void remove(Part part) {
         int used = users.count();
         if (used > 0 && !MessageDialog.openConfirm(all.getShell(), "Remove " + PartWords.name(part),
-                used + (used == 1 ? " design uses it and cannot be told without it." : " designs use it and cannot be told without it."))) {
+                "Remove " + PartWords.name(part) + "? " + used + (used == 1 ? " design uses it and cannot be told without it." : " designs use it and cannot be told without it.")
+                        + " Undo puts it back.")) {
             return;
         }
         Attempt.at(() -> session.remove(part), refused);

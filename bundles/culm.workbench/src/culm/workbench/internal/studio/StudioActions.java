@@ -110,7 +110,8 @@ public final class StudioActions {
         chosenEntry().ifPresent(entry -> attempt(() -> {
             int users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry).size() : 0;
             if (users > 0 && !MessageDialog.openConfirm(shell(), "Remove " + entry.title(),
-                    users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be told without them.")) {
+                    "Remove " + entry.title() + "? " + users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be told without them."
+                            + " It goes into the folder .removed, and Undo puts it back.")) {
                 return;
             }
             requireSaved(entry);
