@@ -48,7 +48,18 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         }
         String ties = p.settings().stream().limit(4).map(s -> Numbers.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", ")).replaceFirst(", ([^,]*)$", p.settings().size() <= 4 ? " and $1" : ", $1");
         return p.served() + " of " + p.batch().staples().size() + " staples in " + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
-                + (p.settings().size() > 4 ? ", …" : "") + " mm" + (p.fewest() ? "" : "; perhaps fewer would do") + (doubts.isEmpty() ? "" : "; look again at " + doubts.size());
+                + (p.settings().size() > 4 ? ", …" : "") + " mm" + (p.fewest() ? "" : "; perhaps fewer would do") + again();
+    }
+
+    /** Which staples to read again; of many only how many. */
+    private String again() {
+        List<String> labels = doubts.stream().map(d -> d.staple().label()).distinct().toList();
+        return switch (labels.size()) {
+            case 0 -> "";
+            case 1 -> "; look again at staple " + labels.get(0);
+            case 2 -> "; look again at staples " + labels.get(0) + " and " + labels.get(1);
+            default -> "; look again at readings of " + labels.size() + " staples";
+        };
     }
 
     /** Its sign: in doubt while readings are, or while the give or take reaches beyond the limits. */
