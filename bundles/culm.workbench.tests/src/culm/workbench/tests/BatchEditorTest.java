@@ -12,7 +12,9 @@ import java.util.regex.Pattern;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import culm.model.Batch;
 import culm.model.MeasuredStaple;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.bench.BenchHeader;
 import culm.workbench.internal.bench.batch.BatchActions;
 import culm.workbench.internal.bench.batch.BatchEditor;
 import culm.workbench.internal.bench.grid.Grid;
@@ -227,6 +230,25 @@ class BatchEditorTest extends BenchTest {
         });
         assertEquals(many - 1, staples(editor).size());
         assertFalse(staples(editor).stream().anyMatch(s -> s.getLabel().equals("2")));
+    }
+
+    @Test
+    void wordsHaveTheRoomThatIsLeftAndTheHeadNamesTheStaple() throws Exception {
+        Point before = ui(() -> window().getShell().getSize());
+        ui(() -> window().getShell().setSize(1900, 1150));
+        try {
+            BatchEditor editor = openBatch(FILE);
+            assertTrue(ui(() -> find(window().getShell(), BenchHeader.class).stream().anyMatch(h -> h.sentence().endsWith("; look again at staple 7"))));
+            int notes = ui(() -> column(editor, "notes"));
+            ui(() -> editor.grid().go(1, notes));
+            ui(() -> {
+                int room = editor.grid().getClientArea().width;
+                Rectangle cell = cell(editor.grid()).getBounds();
+                assertTrue(cell.x + cell.width > room - 10 && cell.x + cell.width <= room, cell + " in " + room);
+            });
+        } finally {
+            ui(() -> window().getShell().setSize(before));
+        }
     }
 
     private static int column(BatchEditor editor, String head) {

@@ -18,6 +18,7 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
@@ -236,6 +237,7 @@ class PartsTest extends StudioTest {
         ui(() -> editor.choose("staple-47"));
         click("remove");
         Shell asked = shell("Remove 47, class set");
+        assertTrue(ui(() -> find(asked, Label.class).stream().anyMatch(l -> l.getText().startsWith("Remove 47, class set? ") && l.getText().endsWith(" Undo puts it back."))), "it is asked in words");
         press(asked, "Cancel");
         assertEquals(before, ui(() -> editor.parts().size()), "designs use it");
     }
@@ -246,6 +248,24 @@ class PartsTest extends StudioTest {
         int users = ui(() -> Workshop.of(workbench()).studio().index().orElseThrow().usersOf(folder.resolve(FILE), "staple-47").size());
         assertTrue(users > 1);
         assertTrue(ui(() -> find(window().getShell(), Table.class).stream().anyMatch(t -> t.getItemCount() == users)));
+    }
+
+    @Test
+    void designsThatAreOutOfSightAreCounted() throws Exception {
+        parts("ff");
+        until("all users are listed", () -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().startsWith("Used by ")));
+        ui(() -> {
+            Label head = find(window().getShell(), Label.class).stream().filter(l -> l.getText().startsWith("Used by ")).findFirst().orElseThrow();
+            Table table = find(head.getParent(), Table.class).get(0);
+            int count = table.getItemCount();
+            int rows = table.getClientArea().height / table.getItemHeight();
+            assertTrue(count > rows, "some are out of sight");
+            assertEquals("Used by " + count + " designs, " + (count - rows) + " more below", head.getText());
+            assertTrue(head.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= head.getSize().x, "read in full");
+            table.setTopIndex(count - 1);
+            table.getVerticalBar().notifyListeners(SWT.Selection, new Event());
+            assertTrue(head.getText().contains(" above") && !head.getText().contains("below"), head.getText());
+        });
     }
 
     private void partMenu(String word, String item) throws Exception {
