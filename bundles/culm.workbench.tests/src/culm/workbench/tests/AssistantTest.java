@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,10 @@ class AssistantTest extends StudioTest {
         fill(dialog, "staple.topWide", "3.42");
         fill(dialog, Inputs.TIE_LENGTH, "71");
         keepPicture("new-design-caliper");
+        ui(() -> {
+            ScrolledComposite fields = find(dialog, ScrolledComposite.class).stream().filter(ScrolledComposite::isVisible).findFirst().orElseThrow();
+            assertTrue(fields.getContent().getSize().y <= fields.getClientArea().height || (fields.getScrollbarsMode() & SWT.SCROLLBAR_OVERLAY) == 0, "no row is cut with no sign of more");
+        });
         press(dialog, "Finish");
         DesignEditor editor = active();
         Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());

@@ -165,6 +165,37 @@ class StudioFilesTest extends StudioTest {
         }
     }
 
+    private TreeItem design(String name) throws Exception {
+        return Stream.of(view().viewer().getTree().getItems()[0].getItems()).filter(i -> i.getText(0).endsWith(name)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aDesignThatCannotBeToldIsNotCalledOpen() throws Exception {
+        until("the verdicts are known", () -> design("trial 9").getText(1).equals("open"));
+        Files.writeString(folder.resolve("trial-12.reed"), text("trial-12.reed").replace("#staple-47\"", "#lost\""));
+        ui(() -> Workshop.of(workbench()).studio().refresh());
+        until("a lost part leaves a question", () -> design("trial 12").getText(1).equals("?"));
+    }
+
+    @Test
+    void aDesignWhoseTypeIsMissingIsNotCalledOpen() throws Exception {
+        Path example = Path.of(System.getProperty("culm.examples"), "culm.example.plugin", "example.reed");
+        Files.writeString(folder.resolve("example.reed"), Files.readString(example));
+        ui(() -> Workshop.of(workbench()).studio().refresh());
+        until("its verdict is known", () -> !design("staple").getText(1).isEmpty());
+        assertEquals("?", ui(() -> design("staple").getText(1)));
+    }
+
+    @Test
+    void aRemovalIsAskedInWords() throws Exception {
+        choose("harbour-row.parts");
+        display().asyncExec(() -> new culm.workbench.internal.studio.StudioActions(window()).remove());
+        Shell asked = shell("Remove Harbour Row, the drawer of parts");
+        assertTrue(ui(() -> find(asked, org.eclipse.swt.widgets.Label.class).stream().anyMatch(l -> l.getText().startsWith("Remove Harbour Row, the drawer of parts? ")
+                && l.getText().contains(".removed") && l.getText().contains("Undo"))));
+        press(asked, "Cancel");
+    }
+
     @Test
     void theSearchFindsDesignsAndParts() throws Exception {
         command("culm.studio.find");
