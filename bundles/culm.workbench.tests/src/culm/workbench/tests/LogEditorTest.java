@@ -86,6 +86,22 @@ class LogEditorTest extends BenchTest {
         assertEquals("Ines", blanks(again).get(many).getMadeFor());
     }
 
+    private List<String> offered(LogEditor editor) throws Exception {
+        return ui(() -> java.util.stream.Stream.concat(editor.lines().stream(),
+                find(window().getShell(), LinkText.class).stream().filter(LinkText::isVisible).map(LinkText::words)).toList());
+    }
+
+    @Test
+    void aLogThatMayOnlyBeLookedAtOffersNoChange() throws Exception {
+        List<String> changes = List.of("+ new blank", "A slip? take this blank away");
+        assertTrue(offered(openLog(FILE)).containsAll(changes));
+        ui(() -> page().closeAllEditors(false));
+        Files.writeString(folder.resolve(FILE), text(FILE).replace("format=\"1\"", "format=\"99\""));
+        List<String> locked = offered(openLog(FILE));
+        assertTrue(changes.stream().noneMatch(locked::contains), locked.toString());
+        assertTrue(locked.contains("Not as planned? what went wrong"), "what changes nothing is still there");
+    }
+
     @Test
     void whatCannotBeTakenIsSaidAndNothingChanges() throws Exception {
         LogEditor editor = openLog(FILE);
