@@ -2,6 +2,7 @@ package culm.workbench.internal.sharing;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -60,8 +61,8 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     /** Only what is read knows its name; until then the tab keeps the one it had. */
     private String nameOfLastTime(IEditorInput input) {
-        IEditorReference[] here = getSite().getPage().findEditors(input, getSite().getId(), IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID);
-        return here.length == 0 || here[0].getPartName().isEmpty() ? input.getName() : here[0].getPartName();
+        return Stream.of(getSite().getPage().findEditors(input, getSite().getId(), IWorkbenchPage.MATCH_INPUT | IWorkbenchPage.MATCH_ID))
+                .map(IEditorReference::getPartName).filter(name -> name != null && !name.isEmpty()).findFirst().orElseGet(input::getName);
     }
 
     /** {@return whether it is made only after all around it was painted, and its file read beside that} */
