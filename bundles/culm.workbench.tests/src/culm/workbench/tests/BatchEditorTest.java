@@ -246,6 +246,9 @@ class BatchEditorTest extends BenchTest {
                 Rectangle cell = cell(editor.grid()).getBounds();
                 assertTrue(cell.x + cell.width > room - 10 && cell.x + cell.width <= room, cell + " in " + room);
             });
+            keepPicture("batch-wide");
+            ui(() -> window().getShell().setSize(before));
+            keepPicture("batch-narrow");
         } finally {
             ui(() -> window().getShell().setSize(before));
         }

@@ -67,12 +67,12 @@ public final class BatchEditor extends BenchEditor<Batch> {
         grid = new Grid(all, workshop().look(), rows);
         GridData left = new GridData(SWT.FILL, SWT.FILL, true, true);
         left.horizontalIndent = 14;
-        left.widthHint = 560;
+        left.widthHint = 620;
         grid.setLayoutData(left);
         grid.onSay(this::say);
         pane = new PlanPane(all, workshop().look());
         GridData right = new GridData(SWT.FILL, SWT.FILL, true, true, 1, 2);
-        right.widthHint = 420;
+        right.widthHint = 360;
         pane.setLayoutData(right);
         pane.onCard(number -> new BatchActions(this).card(Optional.of(number)));
         pane.onLook(d -> grid.go(rows.row(d.staple()), rows.column(d.dimension())), a -> grid.go(rows.row(a.staple()), 0));
