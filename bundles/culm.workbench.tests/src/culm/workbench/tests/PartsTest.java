@@ -258,7 +258,7 @@ class PartsTest extends StudioTest {
             Label head = find(window().getShell(), Label.class).stream().filter(l -> l.getText().startsWith("Used by ")).findFirst().orElseThrow();
             Table table = find(head.getParent(), Table.class).get(0);
             int count = table.getItemCount();
-            int rows = table.getClientArea().height / table.getItemHeight();
+            int rows = Math.round((float) table.getClientArea().height / table.getItemHeight());
             assertTrue(count > rows, "some are out of sight");
             assertEquals("Used by " + count + " designs, " + (count - rows) + " more below", head.getText());
             assertTrue(head.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= head.getSize().x, "read in full");
@@ -266,6 +266,7 @@ class PartsTest extends StudioTest {
             table.getVerticalBar().notifyListeners(SWT.Selection, new Event());
             assertTrue(head.getText().contains(" above") && !head.getText().contains("below"), head.getText());
         });
+        keepPicture("parts-users");
     }
 
     private void partMenu(String word, String item) throws Exception {

@@ -73,7 +73,8 @@ final class UsersList extends Composite {
 
     private void head() {
         int top = table.getTopIndex();
-        heading.setText(chosen ? words(shown.size(), top, shown.size() - top - table.getClientArea().height / table.getItemHeight()) : "");
+        int seen = Math.round((float) table.getClientArea().height / table.getItemHeight()); // a row that is cut by a point is seen
+        heading.setText(chosen ? words(shown.size(), top, shown.size() - top - seen) : "");
     }
 
     /** {@return how many use a part, and how many of them are above and below what is seen; below zero as none} */
