@@ -2,11 +2,13 @@ package culm.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -15,6 +17,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -133,6 +137,23 @@ class StudioFilesTest extends StudioTest {
         });
         until("it is told", () -> told().anyMatch(t -> t.startsWith("Harbour Row, English horn 3\n") && t.contains(": sides close with ")));
         ui(() -> pointer(view().viewer().getTree(), SWT.MouseExit, view().viewer().getTree().getItem(0)));
+    }
+
+    @Test
+    void theMenuIsMadeWhenItIsAskedForAndOffersWhatCanBeDone() throws Exception {
+        List<String> offered = ui(() -> {
+            Tree tree = view().viewer().getTree();
+            tree.notifyListeners(SWT.MenuDetect, new Event());
+            Menu once = tree.getMenu();
+            tree.notifyListeners(SWT.MenuDetect, new Event());
+            assertSame(once, tree.getMenu());
+            once.notifyListeners(SWT.Show, new Event());
+            List<String> words = Stream.of(once.getItems()).map(MenuItem::getText).toList();
+            once.notifyListeners(SWT.Hide, new Event());
+            return words;
+        });
+        assertTrue(offered.stream().anyMatch(t -> t.contains("Rename")), offered.toString());
+        assertTrue(offered.stream().anyMatch(t -> t.contains("Copy")), offered.toString());
     }
 
     private static void pointer(Tree tree, int type, TreeItem item) {
