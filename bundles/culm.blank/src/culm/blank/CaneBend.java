@@ -82,7 +82,7 @@ final class CaneBend {
         return smooth(from, QUARTER, start, DEEPEST);
     }
 
-    /** As {@link #seam()}, but good to about 1e-7 where that takes less time: for how the seam differs between two blanks. */
+    /** As {@link #seam()}, but by one panel of 12 stages where its tail is below {@value #QUICK_ACCEPT}, good to the square of that then: for how the seam differs between two blanks. */
     double about() {
         if (breaks.length == 0) {
             double end = panel(QUICK, 0, QUARTER, 0);

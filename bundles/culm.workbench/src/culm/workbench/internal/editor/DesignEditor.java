@@ -182,7 +182,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     /** {@return the computed numbers beside the reed, as they stand there} */
     public List<String> numbers() {
-        return body.reed().numbers().lines().stream().map(l -> l.words() + " " + l.value()).toList();
+        return body().reed().numbers().lines().stream().map(l -> l.words() + " " + l.value()).toList();
     }
 
     /** Copies the drawing with the focus as a picture. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 import culm.blank.Assessment;
@@ -44,16 +43,13 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      * @return what to show
      */
     static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides) {
-        Supplier<Reed> drawn = drawn(blank, besides);
+        // A plug-in could hold it up: then it is prepared after the assessment, which has seen to that.
+        Optional<CompletableFuture<Reed>> prepared = blank.foreign() ? Optional.empty()
+                : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides));
         Assessment assessment = blank.assess();
         List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
-        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings),
-                Optional.of(drawn == null ? Reed.of(assessment).ready() : drawn.get().told(assessment)), List.of());
-    }
-
-    /** Begins to prepare the drawing; null where a plug-in could hold it up: it is prepared after the assessment then, which has seen to that. */
-    private static Supplier<Reed> drawn(DesignedBlank blank, Executor besides) {
-        return blank.foreign() ? null : CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides)::join;
+        Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> Reed.of(assessment).ready());
+        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings), Optional.of(reed), List.of());
     }
 
     /**

@@ -26,6 +26,8 @@ import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The gouge as it is and its thickness enlarged, with the value under the pointer. */
 public final class GougeCanvas extends DrawnCanvas implements Figure {
+    /** How far along the bark from the middle a gouge is told, mm. */
+    public static final double REACH = 4;
     private static final int READOUT = 20;
     private static final double WIDE = 420;
     private static final double HIGH = 340;
@@ -91,20 +93,23 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
 
     @Override
     public Table table() {
-        List<String> heads = List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm");
+        return table(blank);
+    }
+
+    /** {@return the thickness of a blank's gouge, row by row along the bark; why there is none where it cannot be told} */
+    public static Table table(Optional<Blank> of) {
         List<double[]> rows = new ArrayList<>();
         try {
-            if (blank.isPresent()) {
-                Gouge gouge = blank.get().parts().gouge();
-                for (double mu = 0; mu <= 4.0001; mu += 0.1) {
-                    double phi = mu / gouge.tubeRadius();
-                    rows.add(new double[] { mu, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi) });
+            of.map(b -> b.parts().gouge()).ifPresent(gouge -> {
+                for (int i = 0; i <= 10 * REACH; i++) {
+                    double phi = i / 10.0 / gouge.tubeRadius();
+                    rows.add(new double[] { i / 10.0, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi) });
                 }
-            }
+            });
         } catch (GeometryException e) {
             return new Table(List.of(e.getMessage()), List.of());
         }
-        return new Table(heads, rows);
+        return new Table(List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm"), rows);
     }
 
     @Override

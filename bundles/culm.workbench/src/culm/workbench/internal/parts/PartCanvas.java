@@ -17,10 +17,10 @@ import culm.figures.parts.BoreArea;
 import culm.figures.parts.GougeThickness;
 import culm.figures.parts.ShapeOutline;
 import culm.geometry.GeometryException;
-import culm.geometry.gouge.Gouge;
 import culm.geometry.shape.ShapeWidth;
 import culm.geometry.staple.Staple;
 import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.graphs.GougeCanvas;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
@@ -34,7 +34,6 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
     private static final double NARROWEST = 160;
     private static final double SMALLER = 0.94;
     private static final double STEP = 0.5;
-    private static final double HALF_BARK = 4;
     private final Units units;
     private String kind = "";
     private Optional<Blank> blank = Optional.empty();
@@ -89,48 +88,39 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
         Lengths unit = units.now().drawn();
         return switch (kind) {
             case "shape" -> ShapeOutline.draw(of, width, measure, unit);
-            case "gouge" -> GougeThickness.draw(of, width, height, measure, unit, HALF_BARK).drawing();
+            case "gouge" -> GougeThickness.draw(of, width, height, measure, unit, GougeCanvas.REACH).drawing();
             default -> BoreArea.draw(of, width, height, measure, unit).drawing();
         };
     }
 
     @Override
     public Table table() {
-        List<String> heads = switch (kind) {
-            case "shape" -> List.of("from the fold mm", "width mm");
-            case "gouge" -> List.of("along the bark mm", "thickness at the fold mm", "thickness at the end mm");
-            default -> List.of("height mm", "bore area mm²");
-        };
         try {
-            return new Table(heads, blank.map(this::rows).orElse(List.of()));
+            return switch (kind) {
+                case "shape" -> new Table(List.of("from the fold mm", "width mm"), blank.map(PartCanvas::widths).orElse(List.of()));
+                case "gouge" -> GougeCanvas.table(blank);
+                default -> new Table(List.of("height mm", "bore area mm²"), blank.map(PartCanvas::areas).orElse(List.of()));
+            };
         } catch (GeometryException e) {
             return new Table(List.of(e.getMessage()), List.of());
         }
     }
 
-    private List<double[]> rows(Blank of) {
+    private static List<double[]> widths(Blank of) {
         List<double[]> rows = new ArrayList<>();
-        switch (kind) {
-            case "shape" -> {
-                ShapeWidth width = of.parts().width();
-                double to = Math.min(of.parts().foldedLength(), width.to());
-                for (double s = Math.max(0, width.from()); s <= to + 1e-9; s += STEP) {
-                    rows.add(new double[] {s, width.at(Math.min(s, to))});
-                }
-            }
-            case "gouge" -> {
-                Gouge gouge = of.parts().gouge();
-                for (int i = 0; i <= 10 * HALF_BARK; i++) {
-                    double phi = i / 10.0 / gouge.tubeRadius();
-                    rows.add(new double[] {i / 10.0, gouge.at(0).thickness(phi), gouge.at(Double.MAX_VALUE).thickness(phi)});
-                }
-            }
-            default -> {
-                Staple staple = of.parts().staple();
-                for (double z = 0; z <= staple.length() + 1e-9; z += STEP) {
-                    rows.add(new double[] {z, staple.bore(Math.min(z, staple.length())).area()});
-                }
-            }
+        ShapeWidth width = of.parts().width();
+        double to = Math.min(of.parts().foldedLength(), width.to());
+        for (double s = Math.max(0, width.from()); s <= to + 1e-9; s += STEP) {
+            rows.add(new double[] {s, width.at(Math.min(s, to))});
+        }
+        return rows;
+    }
+
+    private static List<double[]> areas(Blank of) {
+        List<double[]> rows = new ArrayList<>();
+        Staple staple = of.parts().staple();
+        for (double z = 0; z <= staple.length() + 1e-9; z += STEP) {
+            rows.add(new double[] {z, staple.bore(Math.min(z, staple.length())).area()});
         }
         return rows;
     }

@@ -2,6 +2,7 @@ package culm.workbench.internal.parts;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,9 @@ public final class PreviewGrid extends RowsList {
     private static final int LEAST = 120;
     private final List<Preview> rows = new ArrayList<>();
     private final Set<Path> taken = new HashSet<>();
+    /** Where each row ends, counted from the first, for this width: words are broken once, however many rows there are. */
+    private final List<Integer> bottoms = new ArrayList<>();
+    private int width;
     private Runnable changed = () -> { };
     private int selected;
 
@@ -57,6 +61,7 @@ public final class PreviewGrid extends RowsList {
 
     void clear() {
         rows.clear();
+        bottoms.clear();
         taken.clear();
         selected = 0;
         bar();
@@ -118,18 +123,25 @@ public final class PreviewGrid extends RowsList {
 
     /** Where a row begins, counted from the first; behind the last for the number of rows. */
     private int top(int index) {
-        return rows.stream().limit(index).mapToInt(this::high).sum();
+        return index == 0 ? 0 : bottoms().get(index - 1);
     }
 
-    private int at(int y) {
-        int bottom = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            bottom += high(rows.get(i));
-            if (y < bottom) {
-                return i;
-            }
+    private List<Integer> bottoms() {
+        int now = getClientArea().width;
+        if (width != now) {
+            width = now;
+            bottoms.clear();
         }
-        return rows.size();
+        for (int i = bottoms.size(); i < rows.size(); i++) {
+            bottoms.add((i == 0 ? 0 : bottoms.get(i - 1)) + high(rows.get(i)));
+        }
+        return bottoms;
+    }
+
+    /** The row at a height, counted from the first row's top; the number of rows below the last. */
+    private int at(int y) {
+        int found = Collections.binarySearch(bottoms(), y);
+        return found >= 0 ? found + 1 : -found - 1;
     }
 
     @Override
@@ -146,13 +158,9 @@ public final class PreviewGrid extends RowsList {
     protected void paint(GC gc) {
         gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
-        int y = -scrolled();
-        for (int i = 0; i < rows.size(); i++) {
-            int high = high(rows.get(i));
-            if (y > -high && y < getClientArea().height) {
-                paint(gc, rows.get(i), i, y, high);
-            }
-            y += high;
+        int end = scrolled() + getClientArea().height;
+        for (int i = at(scrolled()); i < rows.size() && top(i) < end; i++) {
+            paint(gc, rows.get(i), i, top(i) - scrolled(), top(i + 1) - top(i));
         }
     }
 

@@ -11,10 +11,10 @@ import org.eclipse.swt.widgets.Event;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.FieldFrame;
 
 /** Words in a frame, as numbers have one: none where they may only be looked at, unless the keys go there. */
 final class TextFrame extends Canvas {
-    private static final int ROUND = 5;
     private static final int MARGIN = 5;
     private static final int ABOVE = 3;
     private final Look look;
@@ -102,11 +102,6 @@ final class TextFrame extends Canvas {
         if (!text.getEditable() && !focused) {
             return;
         }
-        int inside = focused ? 1 : 0;
-        e.gc.setBackground(look.colour(ground()));
-        e.gc.fillRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
-        e.gc.setForeground(look.colour(focused ? Role.THREAD : Role.RULE));
-        e.gc.setLineWidth(focused ? 2 : 1);
-        e.gc.drawRoundRectangle(inside, inside, area.width - 1 - inside, area.height - 1 - inside, ROUND, ROUND);
+        FieldFrame.paint(e.gc, look, area, ground(), focused ? Role.THREAD : Role.RULE, focused, false);
     }
 }

@@ -33,7 +33,6 @@ public final class NumberField extends Canvas {
         COMPUTED
     }
 
-    private static final int ROUND = 5;
     private static final int MARGIN = 5;
     private final Look look;
     private final StyledText text;
@@ -243,17 +242,9 @@ public final class NumberField extends Canvas {
         if (!editable() && !text.isFocusControl()) {
             return;
         }
-        e.gc.setBackground(look.colour(editable() ? Role.PANEL : Role.PAPER));
-        e.gc.fillRoundRectangle(0, 0, area.width - 1, area.height - 1, ROUND, ROUND);
         boolean focused = text.isFocusControl();
-        e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.RULE));
-        e.gc.setLineWidth(trouble || focused ? 2 : 1);
-        if (origin == Origin.ASSUMED) {
-            e.gc.setLineDash(new int[] { 4, 3 });
-            e.gc.setForeground(look.colour(trouble ? Role.DOES_NOT : focused ? Role.THREAD : Role.QUIET));
-        }
-        // A line two wide lies on both sides of where it is drawn: all of it inside, or it is thinner at the top and the left.
-        int inside = trouble || focused ? 1 : 0;
-        e.gc.drawRoundRectangle(inside, inside, area.width - 1 - inside, area.height - 1 - inside, ROUND, ROUND);
+        boolean assumed = origin == Origin.ASSUMED;
+        Role edge = trouble ? Role.DOES_NOT : focused ? Role.THREAD : assumed ? Role.QUIET : Role.RULE;
+        FieldFrame.paint(e.gc, look, area, editable() ? Role.PANEL : Role.PAPER, edge, trouble || focused, assumed);
     }
 }
