@@ -28,5 +28,7 @@ public enum Role {
     /** Within the limits; readable as text, never the only sign. */
     FITS,
     /** Outside the limits; readable as text, never the only sign. */
-    DOES_NOT
+    DOES_NOT,
+    /** The strips around the parts of the window: behind tabs and buttons. */
+    STRIP
 }

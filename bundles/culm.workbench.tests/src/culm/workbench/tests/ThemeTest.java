@@ -69,11 +69,40 @@ class ThemeTest extends StudioTest {
         try {
             for (String theme : List.of("dark", "light")) {
                 command("culm.window." + theme);
-                assertTrue(ui(() -> find(window().getShell(), CTabFolder.class).stream().allMatch(f -> f.getRenderer() instanceof Tabs)), theme);
+                settle();
+                Palette palette = theme.equals("dark") ? Palette.DARK : Palette.LIGHT;
+                ui(() -> {
+                    List<CTabFolder> all = find(window().getShell(), CTabFolder.class);
+                    assertTrue(all.size() >= 2);
+                    for (CTabFolder f : all) {
+                        assertTrue(f.getRenderer() instanceof Tabs, theme);
+                        assertEquals(colour(palette, Role.STRIP), f.getBackground().getRGB(), theme);
+                        assertEquals(colour(palette, Role.PAPER), f.getSelectionBackground().getRGB(), theme);
+                        assertEquals(colour(palette, Role.INK), f.getSelectionForeground().getRGB(), theme);
+                    }
+                });
             }
         } finally {
             command("culm.window.light");
         }
+    }
+
+    @Test
+    void theStripBehindTheTabsComesWithTheFirstAndGoesWithTheLast() throws Exception {
+        ui(() -> page().closeAllEditors(false));
+        settle();
+        assertEquals(colour(Palette.LIGHT), ui(() -> editors(0).getBackground().getRGB()));
+        open("trial-12.reed");
+        settle();
+        assertEquals(colour(Palette.LIGHT, Role.STRIP), ui(() -> editors(1).getBackground().getRGB()));
+        ui(() -> page().closeAllEditors(false));
+        settle();
+        assertEquals(colour(Palette.LIGHT), ui(() -> editors(0).getBackground().getRGB()));
+    }
+
+    /** The stack of the editors, by how many there are; the studio's has one tab as well, and lies before it. */
+    private CTabFolder editors(int tabs) {
+        return find(window().getShell(), CTabFolder.class).stream().filter(f -> f.getItemCount() == tabs).reduce((a, b) -> b).orElseThrow();
     }
 
     /** As the guidelines for readable pages on the web define it. */
@@ -93,7 +122,11 @@ class ThemeTest extends StudioTest {
     }
 
     private static RGB colour(Palette palette) {
-        Rgb rgb = palette.of(Role.PAPER);
+        return colour(palette, Role.PAPER);
+    }
+
+    private static RGB colour(Palette palette, Role role) {
+        Rgb rgb = palette.of(role);
         return new RGB(rgb.red(), rgb.green(), rgb.blue());
     }
 

@@ -5,38 +5,21 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.ToolBar;
 
 import culm.figures.Role;
 
 /**
- * The editor area while nothing is open: the platform leaves its words and its buttons in the colours that they began with, so that on a change
- * between light and dark the words cannot be read and the buttons stand in a white box.
+ * The editor area while nothing is open: the platform leaves its words in the colours that they began with, so that on a change between light and
+ * dark they cannot be read.
  */
 final class EmptyArea {
     private EmptyArea() {
     }
 
-    /** Gives every empty stack of tabs below a control its colours. */
-    static void dress(Look look, Composite below) {
-        for (Control child : below.getChildren()) {
-            if (child instanceof CTabFolder folder) {
-                folder(look, folder);
-            }
-            if (child instanceof Composite composite) {
-                dress(look, composite);
-            }
-        }
-    }
-
-    private static void folder(Look look, CTabFolder folder) {
-        if (folder.getItemCount() > 0) {
-            return;
-        }
+    /** Gives an empty stack of tabs its colours. */
+    static void dress(Look look, CTabFolder folder) {
         for (Control child : folder.getChildren()) {
-            if (child instanceof ToolBar) {
-                child.setBackground(look.colour(Role.PAPER));
-            } else if (child instanceof Composite words && String.valueOf(words.getData("id")).startsWith("EditorStack.")) {
+            if (child instanceof Composite words && String.valueOf(words.getData("id")).startsWith("EditorStack.")) {
                 words(look, words);
             }
         }

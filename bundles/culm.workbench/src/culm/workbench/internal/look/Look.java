@@ -87,6 +87,11 @@ public final class Look {
         control.addListener(SWT.Dispose, e -> listeners.remove(change));
     }
 
+    /** Runs something on every change for as long as the program runs. */
+    void onChange(Runnable change) {
+        listeners.add(change);
+    }
+
     /** {@return the colours} */
     public Palette palette() {
         return dark ? Palette.DARK : Palette.LIGHT;

@@ -3,7 +3,6 @@ package culm.workbench.internal.look;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabFolderRenderer;
-import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
@@ -14,8 +13,8 @@ import culm.figures.Role;
 import culm.workbench.internal.paint.SwtColors;
 
 /**
- * The tabs as the platform paints them, but the strip on the chosen one in this program's colours: the platform's own is lighter on a stack
- * that is not in use than on the one that is, when all is dark. Named by the style sheets.
+ * The tabs as the platform paints them, but the chosen one in this program's colours: the platform's own looks like the others on a stack that is
+ * not in use, and its strip is lighter there than on the one that is, when all is dark.
  */
 public final class Tabs extends CTabFolderRenderer {
     private static final int STRIP = 2;
@@ -31,17 +30,21 @@ public final class Tabs extends CTabFolderRenderer {
 
     @Override
     protected void draw(int part, int state, Rectangle bounds, GC gc) {
-        super.draw(part, state, bounds, gc);
-        if (part >= 0 && part < parent.getItemCount() && (state & SWT.SELECTED) != 0) {
-            CTabItem item = parent.getItem(part);
-            Rectangle tab = item.getBounds();
-            if (tab.width > 2) {
-                Color before = gc.getBackground();
-                gc.setBackground(strip());
-                gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, STRIP);
-                gc.setBackground(before);
-            }
+        if (part < 0 || part >= parent.getItemCount() || (state & SWT.SELECTED) == 0) {
+            super.draw(part, state, bounds, gc);
+            return;
         }
+        super.draw(part, state & ~SWT.FOREGROUND, bounds, gc);
+        Rectangle tab = parent.getItem(part).getBounds();
+        if (tab.width > 2) {
+            Color before = gc.getBackground();
+            gc.setBackground(parent.getSelectionBackground());
+            gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, tab.height - 1);
+            gc.setBackground(strip());
+            gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, STRIP);
+            gc.setBackground(before);
+        }
+        super.draw(part, state & ~SWT.BACKGROUND, bounds, gc);
     }
 
     private Color strip() {
