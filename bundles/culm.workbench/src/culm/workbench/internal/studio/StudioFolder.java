@@ -45,8 +45,19 @@ public final class StudioFolder {
         close();
         Studio now = Studio.at(folder, files);
         studio = Optional.of(now);
-        watch = StudioWatch.of(now.root(), changed -> display.execute(() -> changed(changed)));
-        refresh();
+        worker.execute(() -> {
+            Optional<StudioWatch> begun = StudioWatch.of(now.root(), changed -> display.execute(() -> changed(changed)));
+            display.execute(() -> keep(begun, now));
+        });
+        refresh(); // after the watch has begun, so that nothing is missed
+    }
+
+    private void keep(Optional<StudioWatch> begun, Studio of) {
+        if (studio.isPresent() && studio.get() == of) {
+            watch = begun;
+        } else {
+            begun.ifPresent(StudioWatch::close);
+        }
     }
 
     /** Closes the studio and stops watching. */
