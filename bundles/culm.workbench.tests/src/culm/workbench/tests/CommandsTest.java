@@ -9,13 +9,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.core.commands.Command;
-import org.eclipse.core.runtime.IConfigurationElement;
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.bindings.Binding;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.keys.IBindingService;
+import org.eclipse.ui.menus.CommandContributionItem;
 import org.junit.jupiter.api.Test;
 
 /** Every command can be reached from the menu and by a key of its own. */
@@ -24,10 +27,8 @@ class CommandsTest extends WorkbenchTest {
     @Test
     void everyCommandIsInAMenuAndHasAKey() throws Exception {
         Set<String> inMenus = new HashSet<>();
-        for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.menus")) {
-            if (element.getContributor().getName().equals("culm.workbench") && String.valueOf(element.getAttribute("locationURI")).startsWith("menu:")) {
-                collect(element, inMenus);
-            }
+        for (List<MenuItem> menu : ui(this::menus)) {
+            inMenus.addAll(ui(() -> commands(menu)));
         }
         List<String> without = new ArrayList<>();
         ui(() -> {
@@ -42,13 +43,32 @@ class CommandsTest extends WorkbenchTest {
         assertTrue(inMenus.size() > 30);
     }
 
-    private static void collect(IConfigurationElement element, Set<String> ids) {
-        if (element.getName().equals("command")) {
-            ids.add(element.getAttribute("commandId"));
+    @Test
+    void aMenuThatIsOpenedAgainShowsTheSameLines() throws Exception {
+        List<List<String>> once = ui(() -> menus().stream().map(CommandsTest::words).toList());
+        assertEquals(7, once.size());
+        assertEquals(once, ui(() -> menus().stream().map(CommandsTest::words).toList()));
+        assertTrue(once.get(0).get(0).startsWith("New Design"), once.get(0).toString());
+        assertTrue(once.get(0).get(once.get(0).size() - 1).startsWith("Exit"), once.get(0).toString());
+    }
+
+    /** The lines of each menu of the window, as if it was opened. */
+    private List<List<MenuItem>> menus() {
+        List<List<MenuItem>> all = new ArrayList<>();
+        for (MenuItem head : window().getShell().getMenuBar().getItems()) {
+            head.getMenu().notifyListeners(SWT.Show, new Event());
+            all.add(List.of(head.getMenu().getItems()));
+            head.getMenu().notifyListeners(SWT.Hide, new Event());
         }
-        for (IConfigurationElement child : element.getChildren()) {
-            collect(child, ids);
-        }
+        return all;
+    }
+
+    private static List<String> words(List<MenuItem> menu) {
+        return menu.stream().map(MenuItem::getText).toList();
+    }
+
+    private static Set<String> commands(List<MenuItem> menu) {
+        return menu.stream().map(MenuItem::getData).filter(CommandContributionItem.class::isInstance).map(d -> ((CommandContributionItem) d).getCommand().getId()).collect(Collectors.toSet());
     }
 
     @Test

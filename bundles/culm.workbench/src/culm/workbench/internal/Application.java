@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -11,15 +12,18 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 
+import culm.extensions.Extensions;
+
 /** Starts the workbench and runs it until its last window closes. */
 public final class Application implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
         StateFolder.take();
+        CompletableFuture<Extensions> extensions = Beforehand.begin();
         Display display = PlatformUI.createDisplay();
         try {
-            int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context)));
+            int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context), extensions.join()));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();

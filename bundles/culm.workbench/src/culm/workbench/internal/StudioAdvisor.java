@@ -21,21 +21,25 @@ import culm.workbench.internal.look.ThemeChoice;
 
 /** Says how the workbench starts: one window, the design perspective, and what was open last time. */
 public class StudioAdvisor extends WorkbenchAdvisor {
+    private static final int IMAGES_AFTER = 1000;
     private final Optional<Path> studio;
+    private final Extensions extensions;
     private Workshop workshop;
 
     /** Starts without a studio. */
     public StudioAdvisor() {
-        this(Optional.empty());
+        this(Optional.empty(), Extensions.start());
     }
 
     /**
      * Starts on a studio.
      *
      * @param studio its folder
+     * @param extensions what Culm and the plug-ins bring
      */
-    public StudioAdvisor(Optional<Path> studio) {
+    public StudioAdvisor(Optional<Path> studio, Extensions extensions) {
         this.studio = studio;
+        this.extensions = extensions;
     }
 
     @Override
@@ -44,7 +48,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
         configurer.setSaveAndRestore(true);
         File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
         Look look = new Look(Display.getCurrent(), fonts.toPath());
-        workshop = new Workshop(look, Extensions.start());
+        workshop = new Workshop(look, extensions);
         workshop.installIn(configurer.getWorkbench());
     }
 
@@ -55,7 +59,8 @@ public class StudioAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void postStartup() {
-        new ThemeChoice(workshop.look()).restoreFrame();
+        // Later: the list of windows can wait for its pictures, the user cannot wait for the window.
+        workshop.look().display().timerExec(IMAGES_AFTER, workshop.icons()::giveToWindows);
         WindowHandler.activateIn(getWorkbenchConfigurer().getWorkbench());
         studio.or(workshop::lastStudio).ifPresent(folder -> {
             workshop.studio().open(folder);

@@ -3,14 +3,19 @@ package culm.workbench.internal.look;
 import java.net.URL;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 
 /** The icons of this program, drawn for it; by name. Disposed with the display. */
 public final class Icons {
+    private static final int[] OF_WINDOWS = {16, 32, 48, 64, 128, 256};
     private final Map<String, Image> images = new HashMap<>();
+    private final Display display;
 
     /**
      * No icon is loaded yet.
@@ -18,6 +23,7 @@ public final class Icons {
      * @param display the display they are for
      */
     public Icons(Display display) {
+        this.display = display;
         display.disposeExec(() -> images.values().forEach(Image::dispose));
     }
 
@@ -29,6 +35,15 @@ public final class Icons {
      */
     public Image get(String name) {
         return images.computeIfAbsent(name, n -> descriptor(n).createImage());
+    }
+
+    /** Gives every window of now and of later the program's picture, in all sizes that lists of windows want. */
+    public void giveToWindows() {
+        Image[] pictures = IntStream.of(OF_WINDOWS).mapToObj(size -> get("culm" + size)).toArray(Image[]::new);
+        Window.setDefaultImages(pictures);
+        for (Shell shell : display.getShells()) {
+            shell.setImages(pictures);
+        }
     }
 
     /**

@@ -1,0 +1,2 @@
+/** The menus of the window. */
+package culm.workbench.internal.menus;
