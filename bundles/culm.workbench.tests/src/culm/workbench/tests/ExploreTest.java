@@ -235,6 +235,25 @@ class ExploreTest extends StudioTest {
         keep("explore-table");
     }
 
+    @Test
+    void typedValuesKeepTheirLengthsInAnotherUnit() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = variants(editor);
+        double first = ui(() -> page.found().orElseThrow().line(0).values()[0]);
+        command("culm.window.thou");
+        try {
+            assertEquals("2756 to 2913 by 20", ui(() -> explore("values").getText()));
+            ui(page::run);
+            until("the variants are there again", () -> !page.pending());
+            assertEquals(27, ui(() -> page.found().orElseThrow().table().rows()), ui(() -> page.bar().said()));
+            assertEquals(first, ui(() -> page.found().orElseThrow().line(0).values()[0]), 0);
+            ui(() -> page.list().rows().get(0).values("2800; 2850"));
+        } finally {
+            command("culm.window.mm");
+        }
+        assertEquals("71.12; 72.39", ui(() -> explore("values").getText()));
+    }
+
     private void variants(DesignEditor editor, VariantsPage page) throws Exception {
         ui(() -> {
             page.look(VariantsPage.Sight.TABLE);

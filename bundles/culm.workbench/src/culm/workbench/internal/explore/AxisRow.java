@@ -18,6 +18,7 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.widgets.LinkText;
 
 /** One thing that varies: what it is, and its values or the parts that are chosen. */
@@ -32,6 +33,9 @@ public final class AxisRow extends Composite {
     private final TreeSet<Integer> chosen = new TreeSet<>();
     private List<Offer> offers = List.of();
     private String begun = "";
+    private String typed = "";
+    private LengthUnit typedIn = LengthUnit.MM;
+    private boolean writing;
     private List<StudioParts.Named> named = List.of();
 
     AxisRow(AxisList list, Workshop workshop, StudioParts parts) {
@@ -56,7 +60,15 @@ public final class AxisRow extends Composite {
         values.setLayoutData(wide(VALUES));
         values.setToolTipText("Values: 70 to 75 by 0.5, or 70 to 75 in 11, or 70; 71.5; 73");
         values.setData("culm.explore", "values");
-        values.addListener(SWT.Modify, e -> list.changed());
+        values.addListener(SWT.Modify, e -> {
+            if (!writing) {
+                typed = values.getText();
+                typedIn = workshop.units().now();
+            }
+            list.changed();
+        });
+        Runnable end = workshop.units().onChange(this::rewrite);
+        addListener(SWT.Dispose, e -> end.run());
         choose = new LinkText(this, workshop.look(), "", Size.BODY);
         choose.setLayoutData(wide(VALUES));
         choose.onClick(this::offerParts);
@@ -154,6 +166,16 @@ public final class AxisRow extends Composite {
         values.setText(text);
     }
 
+    /** Another unit was chosen: the same lengths are written in it, and read as they were typed. */
+    private void rewrite() {
+        if (offer() instanceof Offer.Number n) {
+            LengthUnit now = workshop.units().now();
+            writing = true;
+            values.setText(now == typedIn ? typed : ValuesText.rewritten(n.form(typedIn), n.form(now), typed));
+            writing = false;
+        }
+    }
+
     /** {@return the axis} @throws IllegalArgumentException when what is typed says no values; @throws FileProblemException when a part cannot be read */
     Axis axis() throws FileProblemException {
         if (offer() instanceof Offer.Parts p) {
@@ -164,7 +186,7 @@ public final class AxisRow extends Composite {
         }
         Offer.Number number = (Offer.Number) offer();
         try {
-            Axis.Numbers axis = ValuesText.read(number.id(), number.words(), number.form(workshop.units().now()), values.getText());
+            Axis.Numbers axis = ValuesText.read(number.id(), number.words(), number.form(typedIn), typed);
             number.input().ifPresent(i -> {
                 for (double value : axis.values()) {
                     i.parameter().refuse(value).ifPresent(sentence -> {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import culm.blank.Input;
 import culm.explore.Axis;
@@ -50,6 +51,20 @@ final class ValuesText {
             throw new IllegalArgumentException("Values are needed, such as 70 to 75 by 0.5, or 70; 71.5; 73.");
         }
         return new Axis.Numbers(path, label, values);
+    }
+
+    /** The same values in another unit. What says no values stays as it is. */
+    static String rewritten(NumberForm form, NumberForm other, String typed) {
+        try {
+            Matcher range = RANGE.matcher(typed.strip());
+            if (!range.matches()) {
+                return Arrays.stream(list(form, typed)).mapToObj(other::bare).collect(Collectors.joining("; "));
+            }
+            String steps = range.group(4) == null ? "" : " " + range.group(3) + " " + ("in".equalsIgnoreCase(range.group(3)) ? range.group(4) : other.bare(form.parse(range.group(4))));
+            return other.bare(form.parse(range.group(1))) + " to " + other.bare(form.parse(range.group(2))) + steps;
+        } catch (NumberFormatException e) {
+            return typed; // said when it is read
+        }
     }
 
     private static int count(String typed) {
