@@ -7,6 +7,7 @@ import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Dash;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -32,8 +33,8 @@ public final class TieChart {
     private TieChart() {
     }
 
-    /** Draws it. @param width drawing units, at least 340 */
-    public static Drawing draw(BatchPlan plan, double width, TextMeasure measure) {
+    /** Draws it. @param width drawing units, at least 340; @param unit in what lengths are written */
+    public static Drawing draw(BatchPlan plan, double width, TextMeasure measure, Lengths unit) {
         double w = Math.max(340, width);
         int each = (int) Math.ceil(plan.served() / (double) DRAWN);
         boolean named = plan.served() <= NAMED;
@@ -52,11 +53,12 @@ public final class TieChart {
         double row = named ? ROW : THIN_ROW;
         double bottom = TOP + row * rows.stream().mapToInt(List::size).sum() + 6 * rows.size();
         Pen pen = new Pen();
-        pen.text(each > 1 ? "Tie lengths allowed, mm; 1 of " + each + " staples is drawn" : "Tie lengths that each staple allows, mm", LEFT, 16, Anchor.START, Size.BODY, Role.INK);
-        Ticks ticks = Ticks.within(x.from(), x.to(), (x.end() - x.start()) / 46);
+        pen.text(each > 1 ? "Tie lengths allowed, " + unit.sign() + "; 1 of " + each + " staples is drawn" : "Tie lengths that each staple allows, " + unit.sign(), LEFT, 16, Anchor.START, Size.BODY, Role.INK);
+        Ticks ticks = unit.ticks(x.from(), x.to(), (x.end() - x.start()) / 46);
         pen.group(Part.AXIS, "tie length", p -> ticks.values().forEach(t -> {
-            p.line(x.at(t), TOP - 4, x.at(t), bottom, Role.GRID, Style.THIN);
-            p.text(ticks.label(t), x.at(t), TOP - 9, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
+            double at = x.at(unit.toMm(t));
+            p.line(at, TOP - 4, at, bottom, Role.GRID, Style.THIN);
+            p.text(ticks.label(t), at, TOP - 9, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
         }));
         pen.group(Part.SERIES, "staples", p -> {
             double y = TOP + 4;
@@ -71,8 +73,8 @@ public final class TieChart {
                 y = end + 6;
             }
         });
-        pen.group(Part.MARKS, "settings", p -> settings(p, plan, x, measure));
-        return pen.drawing(w, bottom + 8, "Settings of " + plan.batch().name(), words(plan));
+        pen.group(Part.MARKS, "settings", p -> settings(p, plan, x, measure, unit));
+        return pen.drawing(w, bottom + 8, "Settings of " + plan.batch().name(), words(plan, unit));
     }
 
     private static void staple(Pen p, Served served, Axis x, double y, boolean named, double w) {
@@ -87,10 +89,10 @@ public final class TieChart {
     }
 
     /** The tie lengths above the axis; where two would overlap the later one moves aside. */
-    private static void settings(Pen p, BatchPlan plan, Axis x, TextMeasure measure) {
+    private static void settings(Pen p, BatchPlan plan, Axis x, TextMeasure measure, Lengths unit) {
         double free = Double.NEGATIVE_INFINITY;
         for (Setting setting : plan.settings()) {
-            String words = "tie at " + Numbers.fixed(setting.tie(), 1);
+            String words = "tie at " + unit.fixed(setting.tie(), 1);
             double half = measure.width(words, Size.BODY, true) / 2;
             double at = Math.max(Math.max(x.at(setting.tie()), free + half), LEFT + half);
             p.bold(words, at, TOP - 24, Anchor.MIDDLE, Size.BODY, Role.THREAD);
@@ -112,9 +114,9 @@ public final class TieChart {
         return low > high ? new Axis(70, 75, start, Math.max(start + 20, end)) : new Axis(low - 0.3, high + 0.3, start, Math.max(start + 20, end));
     }
 
-    private static String words(BatchPlan plan) {
+    private static String words(BatchPlan plan, Lengths unit) {
         List<String> words = new ArrayList<>();
-        plan.settings().forEach(s -> words.add(s.staples().size() + " staples tied at " + Numbers.fixed(s.tie(), 1) + " mm"));
+        plan.settings().forEach(s -> words.add(s.staples().size() + " staples tied at " + unit.text(s.tie(), 1)));
         return String.join("; ", words) + (plan.aside().isEmpty() ? "." : "; " + plan.aside().size() + " set aside.");
     }
 }

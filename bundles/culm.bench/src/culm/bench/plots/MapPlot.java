@@ -1,17 +1,19 @@
 package culm.bench.plots;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 import culm.blank.Blank;
+import culm.explore.Axis;
 import culm.explore.TwoWayMap;
 import culm.figures.Dash;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.TextMeasure;
 import culm.figures.Ticks;
-import culm.figures.chart.AxisLabel;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.chart.RegionMap;
 
@@ -43,10 +45,25 @@ public final class MapPlot {
     private MapPlot() {
     }
 
-    /** Draws it. @param base the blank that was varied */
+    /** Draws it with lengths in mm. @param base the blank that was varied */
     public static ChartDrawing draw(Blank base, TwoWayMap m, Lines lines, double width, double height, TextMeasure measure) {
-        return new RegionMap("Where it works", new AxisLabel(m.x().label(), PlotWords.unit(base, m.x())), new AxisLabel(m.y().label(), PlotWords.unit(base, m.y())), m.x().values(), m.y().values(), m.failed(),
-                lines == Lines.TURNS ? m.turns() : m.closes(), lines == Lines.TURNS ? turns() : heights(m), names(m)).draw(width, height, measure);
+        return draw(base, m, lines, width, height, measure, Lengths.MM);
+    }
+
+    /** Draws it. @param base the blank that was varied; @param unit in what it is written; axes of lengths in what is returned are in it */
+    public static ChartDrawing draw(Blank base, TwoWayMap m, Lines lines, double width, double height, TextMeasure measure, Lengths unit) {
+        boolean turns = lines == Lines.TURNS;
+        return new RegionMap("Where it works", PlotWords.label(base, m.x(), unit), PlotWords.label(base, m.y(), unit), values(base, m.x(), unit), values(base, m.y(), unit),
+                m.failed(), turns ? m.turns() : Arrays.stream(m.closes()).map(row -> in(unit, row)).toArray(double[][]::new), turns ? turns() : heights(m, unit), names(m))
+                .draw(width, height, measure);
+    }
+
+    private static double[] values(Blank base, Axis.Numbers axis, Lengths unit) {
+        return PlotWords.lengths(base, axis) ? in(unit, axis.values()) : axis.values();
+    }
+
+    private static double[] in(Lengths unit, double[] mm) {
+        return Arrays.stream(mm).map(unit::of).toArray();
     }
 
     private static List<RegionMap.Level> turns() {
@@ -54,15 +71,15 @@ public final class MapPlot {
                 new RegionMap.Level(2, "2 turns", Role.BRASS_EDGE, Dash.SOLID));
     }
 
-    private static List<RegionMap.Level> heights(TwoWayMap m) {
-        double[] found = java.util.Arrays.stream(m.closes()).flatMapToDouble(DoubleStream::of).filter(Double::isFinite).sorted().toArray();
+    private static List<RegionMap.Level> heights(TwoWayMap m, Lengths unit) {
+        double[] found = Arrays.stream(m.closes()).flatMapToDouble(DoubleStream::of).filter(Double::isFinite).map(unit::of).sorted().toArray();
         if (found.length == 0 || found[0] == found[found.length - 1]) {
             return List.of();
         }
         List<RegionMap.Level> levels = new ArrayList<>();
         Ticks ticks = Ticks.within(found[0], found[found.length - 1], LEVELS);
         for (double v : ticks.values()) {
-            levels.add(new RegionMap.Level(v, String.format(Locale.ROOT, "%." + ticks.digits() + "f mm", v), ROLES[levels.size() % ROLES.length],
+            levels.add(new RegionMap.Level(v, String.format(Locale.ROOT, "%." + ticks.digits() + "f %s", v, unit.sign()), ROLES[levels.size() % ROLES.length],
                     levels.size() < ROLES.length ? Dash.SOLID : Dash.DASHED));
         }
         return levels;

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import culm.blank.Blank;
 import culm.explore.Axis;
 import culm.explore.VariantTable;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.TextMeasure;
-import culm.figures.chart.AxisLabel;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.chart.ParallelAxes;
 
@@ -27,23 +27,28 @@ public final class VariantPlot {
      * @param base   the blank that was varied
      * @param rows   numbers of the rows
      * @param chosen the row that is drawn strong; -1 for none
+     * @param unit   in what lengths are written
      */
-    public static ChartDrawing parallel(Blank base, VariantTable table, int[] rows, int chosen, double width, double height, TextMeasure measure) {
+    public static ChartDrawing parallel(Blank base, VariantTable table, int[] rows, int chosen, double width, double height, TextMeasure measure, Lengths unit) {
         List<Axis> axes = table.head().axes();
         List<ParallelAxes.Upright> upright = new ArrayList<>();
-        axes.forEach(a -> upright.add(new ParallelAxes.Upright(new AxisLabel(a.label(), PlotWords.unit(base, a)).text(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
+        axes.forEach(a -> upright.add(new ParallelAxes.Upright(PlotWords.label(base, a, unit).text(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
         upright.add(new ParallelAxes.Upright("turns left", List.of()));
         int[] drawn = some(rows);
+        boolean[] lengths = new boolean[axes.size()];
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = PlotWords.lengths(base, axes.get(i));
+        }
         List<ParallelAxes.Line> lines = new ArrayList<>();
         for (boolean works : new boolean[] {false, true}) {
             for (int row : drawn) {
                 if (table.works(row) == works && row != chosen) {
-                    lines.add(line(table, row, axes.size(), works ? Role.FITS : Role.RULE, works ? 1 : 0.7));
+                    lines.add(line(table, row, lengths, unit, works ? Role.FITS : Role.RULE, works ? 1 : 0.7));
                 }
             }
         }
         if (chosen >= 0) {
-            lines.add(line(table, chosen, axes.size(), Role.THREAD, 3));
+            lines.add(line(table, chosen, lengths, unit, Role.THREAD, 3));
         }
         String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green works";
         return new ParallelAxes(caption, upright, lines).draw(width, height, measure);
@@ -57,8 +62,12 @@ public final class VariantPlot {
         return IntStream.range(0, MOST_LINES).map(i -> (int) ((i * GOLDEN) % 1 * rows.length)).distinct().map(i -> rows[i]).toArray();
     }
 
-    private static ParallelAxes.Line line(VariantTable table, int row, int axes, Role role, double width) {
-        double[] values = IntStream.range(0, axes + 1).mapToDouble(i -> i < axes ? table.value(row, i) : table.result(row, VariantTable.Result.TURNS_LEFT)).toArray();
+    private static ParallelAxes.Line line(VariantTable table, int row, boolean[] lengths, Lengths unit, Role role, double width) {
+        double[] values = new double[lengths.length + 1];
+        for (int i = 0; i < lengths.length; i++) {
+            values[i] = lengths[i] ? unit.of(table.value(row, i)) : table.value(row, i);
+        }
+        values[lengths.length] = table.result(row, VariantTable.Result.TURNS_LEFT);
         return new ParallelAxes.Line(values, role, width);
     }
 }

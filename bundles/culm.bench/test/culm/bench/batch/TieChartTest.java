@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import culm.bench.Blanks;
 import culm.blank.Limits;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
 import culm.figures.font.ShippedFont;
@@ -36,7 +37,7 @@ class TieChartTest {
     void everyTextStaysInsideAndNoneLiesOnAnother(int count) {
         BatchPlan plan = plan(count);
         for (double width : new double[] {340, 420, 900}) {
-            Drawing drawing = TieChart.draw(plan, width, FONT);
+            Drawing drawing = TieChart.draw(plan, width, FONT, Lengths.MM);
             List<Text> texts = texts(drawing);
             for (int i = 0; i < texts.size(); i++) {
                 var box = texts.get(i).box(FONT);
@@ -53,7 +54,7 @@ class TieChartTest {
     @ValueSource(ints = {24, 700})
     void everySettingIsNamedAndOfManyStaplesSomeAreDrawn(int count) {
         BatchPlan plan = plan(count);
-        Drawing drawing = TieChart.draw(plan, 420, FONT);
+        Drawing drawing = TieChart.draw(plan, 420, FONT, Lengths.MM);
         assertEquals(plan.settings().size(), texts(drawing).stream().filter(t -> t.text().startsWith("tie at ")).count());
         assertEquals(count > 80 ? 0 : plan.served(), texts(drawing).stream().filter(t -> t.text().endsWith(" left")).count());
         assertEquals(count > 240, texts(drawing).stream().anyMatch(t -> t.text().contains("1 of 3 staples is drawn")));

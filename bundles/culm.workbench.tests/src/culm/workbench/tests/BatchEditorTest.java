@@ -65,6 +65,23 @@ class BatchEditorTest extends BenchTest {
         assertEquals(before, ui(() -> editor.session().text()));
     }
 
+    /** What comes of a batch, in words and drawn, follows the unit. */
+    private void inThousandths(BatchEditor editor) throws Exception {
+        List<String> mm = ui(editor::notes);
+        assertTrue(mm.get(0).matches("Setting 1: tie at \\d\\d\\.\\d mm"), mm.toString());
+        command("culm.window.thou");
+        try {
+            assertTrue(ui(editor::sentence).matches("2 of 2 staples in 1 setting: tie at \\d{4} thou.*"), ui(editor::sentence));
+            assertTrue(ui(editor::notes).get(0).matches("Setting 1: tie at \\d{4} thou"), ui(editor::notes).toString());
+            String drawn = ui(() -> find(window().getShell(), culm.workbench.internal.bench.page.DrawingCanvas.class).get(0).onScreen().orElseThrow()).flat().toString();
+            assertTrue(drawn.contains("Tie lengths that each staple allows, thou"), drawn);
+            keepPicture("batch-thousandths");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertEquals(mm, ui(editor::notes));
+    }
+
     @Test
     void aCaliperThatTypesAValueAndEnterFillsTheTable() throws Exception {
         BatchEditor editor = newBatch();
@@ -81,6 +98,7 @@ class BatchEditorTest extends BenchTest {
         assertEquals(1, ui(grid::column));
         split(editor);
         assertTrue(ui(editor::sentence).startsWith("2 of 2 staples in 1 setting: tie at "), ui(editor::sentence));
+        inThousandths(editor);
 
         for (int i = 0; i < 6; i++) {
             command("org.eclipse.ui.edit.undo");

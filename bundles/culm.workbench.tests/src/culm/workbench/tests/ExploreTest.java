@@ -236,6 +236,28 @@ class ExploreTest extends StudioTest {
     }
 
     @Test
+    void mapsAndParallelAxesFollowTheUnit() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = variants(editor);
+        ui(() -> page.look(VariantsPage.Sight.PARALLEL));
+        assertTrue(written("Variants on parallel axes").contains("tie length, mm"), written("Variants on parallel axes").toString());
+        command("culm.window.thou");
+        try {
+            assertTrue(written("Variants on parallel axes").contains("tie length, thou"), written("Variants on parallel axes").toString());
+            keep("explore-parallel-thou");
+            ui(() -> page.look(VariantsPage.Sight.MAP));
+            until("the map is there", () -> !page.pending());
+            assertTrue(written("Map of two numbers").containsAll(List.of("tie length, thou", "all widths, thou")), written("Map of two numbers").toString());
+            ui(() -> mouse(figure("Map of two numbers"), org.eclipse.swt.SWT.MouseDown, figure("Map of two numbers").getClientArea().width / 2, 200));
+            assertTrue(ui(() -> page.bar().said()).matches("tie length 28\\d\\d(\\.\\d)? thou, all widths -?\\d(\\.\\d)? thou: .*"), ui(() -> page.bar().said()));
+            keep("explore-map-thou");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertTrue(written("Map of two numbers").contains("tie length, mm"), written("Map of two numbers").toString());
+    }
+
+    @Test
     void typedValuesKeepTheirLengthsInAnotherUnit() throws Exception {
         DesignEditor editor = ask(Question.VARIANTS);
         VariantsPage page = variants(editor);
@@ -252,6 +274,11 @@ class ExploreTest extends StudioTest {
             command("culm.window.mm");
         }
         assertEquals("71.12; 72.39", ui(() -> explore("values").getText()));
+    }
+
+    private List<String> written(String figure) throws Exception {
+        return ui(() -> ((culm.workbench.internal.graphs.Figure) figure(figure)).onScreen().orElseThrow()).flat().stream()
+                .filter(culm.figures.Text.class::isInstance).map(t -> ((culm.figures.Text) t).text()).toList();
     }
 
     private void variants(DesignEditor editor, VariantsPage page) throws Exception {

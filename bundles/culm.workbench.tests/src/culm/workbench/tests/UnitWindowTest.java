@@ -61,6 +61,24 @@ class UnitWindowTest extends StudioTest {
     }
 
     @Test
+    void aPlaceInTheFormFollowsTheUnit() throws Exception {
+        open("trial-12.reed");
+        until("the form is there", () -> labels().contains("width at 26 mm"));
+        command("culm.window.thou");
+        try {
+            assertTrue(ui(this::labels).contains("width at 1024 thou"), ui(this::labels).toString());
+            keepPicture("thousandths-form");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertTrue(ui(this::labels).contains("width at 26 mm"), ui(this::labels).toString());
+    }
+
+    private List<String> labels() {
+        return find(window().getShell(), Canvas.class).stream().map(c -> c.getData("culm.words")).filter(String.class::isInstance).map(String.class::cast).toList();
+    }
+
+    @Test
     void theThreadIsMeasuredInInches() throws Exception {
         DesignEditor editor = open("trial-12.reed");
         assertTrue(ui(() -> editor.numbers()).stream().anyMatch(n -> n.matches(" \\d{3}\u2009mm and tails")), ui(() -> editor.numbers()).toString());

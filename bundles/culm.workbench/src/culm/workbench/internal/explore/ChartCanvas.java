@@ -10,11 +10,13 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.TextMeasure;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.font.ShippedFont;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.graphs.Figure;
-import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** A chart on the screen. It is copied, written and printed as other drawings of the editor are. */
@@ -22,6 +24,7 @@ final class ChartCanvas extends DrawnCanvas implements Figure {
     private static final double WIDE = 640;
     private static final double HIGH = 420;
     private final String title;
+    private final Units units;
     private Optional<Content> content = Optional.empty();
     private Optional<Drawing> drawn = Optional.empty();
     private Optional<ChartDrawing> chart = Optional.empty();
@@ -30,11 +33,11 @@ final class ChartCanvas extends DrawnCanvas implements Figure {
 
     /** What is drawn. */
     interface Content {
-        /** Draws it into a size. */
-        Drawing draw(double width, double height, TextMeasure measure);
+        /** Draws it into a size. @param unit in what lengths are written */
+        Drawing draw(double width, double height, TextMeasure measure, Lengths unit);
 
         /** The same with its axes, if it has any to point at. */
-        default Optional<ChartDrawing> chart(double width, double height, TextMeasure measure) {
+        default Optional<ChartDrawing> chart(double width, double height, TextMeasure measure, Lengths unit) {
             return Optional.empty();
         }
 
@@ -42,9 +45,11 @@ final class ChartCanvas extends DrawnCanvas implements Figure {
         Table table();
     }
 
-    ChartCanvas(Composite parent, Look look, String title) {
-        super(parent, look, SWT.NONE);
+    ChartCanvas(Composite parent, Workshop workshop, String title) {
+        super(parent, workshop.look(), SWT.NONE);
         this.title = title;
+        units = workshop.units();
+        follow(units);
         addListener(SWT.MouseDown, e -> {
             setFocus();
             point(e.x, e.y);
@@ -61,7 +66,7 @@ final class ChartCanvas extends DrawnCanvas implements Figure {
         anew();
     }
 
-    /** Called with the values of the place where the chart is clicked. */
+    /** Called with the values of the place where the chart is clicked, as its axes count. */
     void onPick(BiConsumer<Double, Double> todo) {
         pick = todo;
     }
@@ -92,15 +97,19 @@ final class ChartCanvas extends DrawnCanvas implements Figure {
     public Optional<Drawing> onScreen() {
         Rectangle area = getClientArea();
         if (drawn.isEmpty() && content.isPresent() && area.width > 0 && area.height > 0) {
-            chart = content.get().chart(area.width, area.height, look().measure());
-            drawn = Optional.of(chart.map(ChartDrawing::drawing).orElseGet(() -> content.get().draw(area.width, area.height, look().measure())));
+            chart = content.get().chart(area.width, area.height, look().measure(), unit());
+            drawn = Optional.of(chart.map(ChartDrawing::drawing).orElseGet(() -> content.get().draw(area.width, area.height, look().measure(), unit())));
         }
         return drawn;
     }
 
     @Override
     public Optional<Drawing> onPaper(double enlargement) {
-        return content.map(c -> c.draw(WIDE, HIGH, ShippedFont.load()));
+        return content.map(c -> c.draw(WIDE, HIGH, ShippedFont.load(), unit()));
+    }
+
+    private Lengths unit() {
+        return units.now().drawn();
     }
 
     @Override

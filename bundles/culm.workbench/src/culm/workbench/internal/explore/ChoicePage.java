@@ -18,6 +18,7 @@ import culm.bench.plots.ChoicePlot;
 import culm.bench.plots.PlotWords;
 import culm.blank.Inputs;
 import culm.design.DesignedBlank;
+import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.BestChoice;
 import culm.explore.Chosen;
@@ -26,12 +27,12 @@ import culm.explore.Study;
 import culm.explore.Usual;
 import culm.explore.Varied;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.figures.TextMeasure;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Link;
-import culm.model.text.Numbers;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
@@ -40,7 +41,6 @@ import culm.workbench.internal.sharing.Attempt;
 /** The best choice: which values of what is free make the most blanks work, what that gains, and how sure it is. */
 public final class ChoicePage extends Composite {
     private static final long SEED = 1;
-    private static final double ROUND = 1e4;
     private final Workshop workshop;
     private final DesignSession session;
     private final Consumer<FileProblemException> refused;
@@ -54,11 +54,11 @@ public final class ChoicePage extends Composite {
 
     /** What was found, of what. */
     private record Found(Study study, List<Axis> axes, Map<String, List<Link>> links, Chosen chosen) {
-        String words() {
+        String words(LengthWords lengths) {
             List<String> all = new ArrayList<>();
             for (int i = 0; i < axes.size(); i++) {
                 all.add(axes.get(i) instanceof Axis.Parts p ? p.label() + " \"" + chosen.texts().get(i) + "\""
-                        : axes.get(i).label() + " " + Numbers.format(Math.rint(chosen.values().get(i) * ROUND) / ROUND));
+                        : PlotWords.value(study.base(), axes.get(i), chosen.values().get(i), lengths));
             }
             return String.join(", ", all);
         }
@@ -74,7 +74,7 @@ public final class ChoicePage extends Composite {
                     numbers.put(id, chosen.values().get(i));
                 }
             }
-            return new Picked(parts, numbers, words());
+            return new Picked(parts, numbers, words(LengthWords.MM));
         }
     }
 
@@ -97,11 +97,13 @@ public final class ChoicePage extends Composite {
         bar.onRun(this::run);
         sentence = label("Searches for the values that make the most blanks pass every rule, all inputs within their own give or take.", Size.HEADING, Role.INK);
         sure = label("", Size.BODY, Role.QUIET);
-        chart = new ChartCanvas(this, workshop.look(), "Best choice");
+        chart = new ChartCanvas(this, workshop, "Best choice");
         chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), () -> bar.say("Nothing was found yet.", true), refused);
         actions.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         actions.setVisible(false);
+        Runnable end = workshop.units().onChange(() -> found.ifPresent(this::take));
+        addListener(SWT.Dispose, e -> end.run());
     }
 
     private Label label(String words, Size size, Role role) {
@@ -149,7 +151,7 @@ public final class ChoicePage extends Composite {
     private void take(Found now) {
         found = Optional.of(now);
         Chosen c = now.chosen();
-        String first = now.words();
+        String first = now.words(workshop.units().now().words());
         String share = PlotWords.percent(c.best().passed().value()) + " of the blanks pass";
         sentence.setText(!c.certain() ? "Nothing among these is surely better than the design as it is: " + PlotWords.percent(c.baseline().passed().value()) + " of the blanks pass."
                 : Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");
@@ -167,7 +169,7 @@ public final class ChoicePage extends Composite {
 
     private record Content(Chosen chosen) implements ChartCanvas.Content {
         @Override
-        public Drawing draw(double width, double height, TextMeasure measure) {
+        public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
             return ChoicePlot.draw(chosen, width, measure);
         }
 

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 
 import culm.bench.plots.MapPlot;
+import culm.bench.plots.PlotWords;
 import culm.blank.Blank;
+import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.TwoWayMap;
 import culm.explore.Watcher;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.TextMeasure;
 import culm.figures.chart.ChartDrawing;
 import culm.workbench.internal.graphs.Figure;
@@ -50,13 +53,13 @@ record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartC
     }
 
     @Override
-    public Drawing draw(double width, double height, TextMeasure measure) {
-        return MapPlot.draw(base, map, lines, width, height, measure).drawing();
+    public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
+        return MapPlot.draw(base, map, lines, width, height, measure, unit).drawing();
     }
 
     @Override
-    public Optional<ChartDrawing> chart(double width, double height, TextMeasure measure) {
-        return Optional.of(MapPlot.draw(base, map, lines, width, height, measure));
+    public Optional<ChartDrawing> chart(double width, double height, TextMeasure measure, Lengths unit) {
+        return Optional.of(MapPlot.draw(base, map, lines, width, height, measure, unit));
     }
 
     @Override
@@ -70,9 +73,18 @@ record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartC
         return new Figure.Table(List.of(map.x().label(), map.y().label(), "turns left", "sides close at mm", "rules that fail"), rows);
     }
 
-    /** The column and row of the crossing nearest to two values. */
-    int[] nearest(double x, double y) {
-        return new int[] {nearest(map.x().values(), x), nearest(map.y().values(), y)};
+    /** The column and row of the crossing nearest to two values as the drawing's axes count. @param unit in what it is drawn */
+    int[] nearest(double x, double y, Lengths unit) {
+        return new int[] {nearest(map.x().values(), stored(map.x(), x, unit)), nearest(map.y().values(), stored(map.y(), y, unit))};
+    }
+
+    private double stored(Axis axis, double shown, Lengths unit) {
+        return PlotWords.lengths(base, axis) ? unit.toMm(shown) : shown;
+    }
+
+    /** A crossing in words. */
+    String words(int[] at, LengthWords lengths) {
+        return PlotWords.value(base, map.x(), map.x().values()[at[0]], lengths) + ", " + PlotWords.value(base, map.y(), map.y().values()[at[1]], lengths);
     }
 
     private static int nearest(double[] values, double value) {

@@ -15,6 +15,7 @@ import culm.blank.Assessment;
 import culm.explore.Effect;
 import culm.explore.Sensitivities;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.figures.TextMeasure;
@@ -46,7 +47,7 @@ public final class MattersPage extends Composite {
         wide.widthHint = 100;
         help.setLayoutData(wide);
         workshop.look().dress(help, Role.PAPER, Role.QUIET);
-        chart = new ChartCanvas(this, workshop.look(), "What matters");
+        chart = new ChartCanvas(this, workshop, "What matters");
         chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     }
 
@@ -83,7 +84,7 @@ public final class MattersPage extends Composite {
 
     private record Content(Sensitivities found) implements ChartCanvas.Content {
         @Override
-        public Drawing draw(double width, double height, TextMeasure measure) {
+        public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
             return MattersPlots.both(found, width, measure);
         }
 

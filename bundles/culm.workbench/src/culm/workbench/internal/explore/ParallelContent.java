@@ -7,6 +7,7 @@ import culm.bench.plots.VariantPlot;
 import culm.explore.Axis;
 import culm.explore.VariantTable.Result;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.TextMeasure;
 import culm.workbench.internal.graphs.Figure;
 
@@ -19,8 +20,8 @@ import culm.workbench.internal.graphs.Figure;
  */
 record ParallelContent(VariantsFound found, int[] rows, int chosen) implements ChartCanvas.Content {
     @Override
-    public Drawing draw(double width, double height, TextMeasure measure) {
-        return VariantPlot.parallel(found.base(), found.table(), rows, chosen, width, height, measure).drawing();
+    public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
+        return VariantPlot.parallel(found.base(), found.table(), rows, chosen, width, height, measure, unit).drawing();
     }
 
     @Override

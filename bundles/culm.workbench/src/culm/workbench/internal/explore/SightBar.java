@@ -12,16 +12,15 @@ import org.eclipse.swt.widgets.Label;
 
 import culm.bench.plots.MapPlot;
 import culm.bench.plots.PlotWords;
+import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.VariantHead;
 import culm.figures.Role;
 import culm.figures.Size;
-import culm.model.text.Numbers;
 import culm.workbench.internal.look.Look;
 
 /** What belongs to a way of looking at variants: the filter of the table, the two numbers of the map. */
 final class SightBar extends Composite {
-    private static final double ROUND = 1e3;
     private final Look look;
     private final RowFilter filter;
     private final Composite ofMap;
@@ -108,20 +107,11 @@ final class SightBar extends Composite {
         return (Axis.Numbers) axes.stream().filter(a -> a.id().equals(id)).findFirst().orElseThrow();
     }
 
-    /** What a crossing of the map is. */
-    String words(MapMade m, int[] at) {
-        return m.map().x().label() + " " + number(m.map().x().values()[at[0]]) + ", " + m.map().y().label() + " " + number(m.map().y().values()[at[1]]);
-    }
-
-    private static String number(double value) {
-        return Numbers.format(Math.rint(value * ROUND) / ROUND);
-    }
-
     /** What is said of a crossing. */
-    String said(MapMade m, int[] at) {
+    String said(MapMade m, int[] at, LengthWords lengths) {
         double turns = m.map().turns()[at[1]][at[0]];
         List<String> failed = m.failed(at[0], at[1]);
-        return words(m, at) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", "
+        return m.words(at, lengths) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", "
                 + (failed.isEmpty() ? "works" : "fails " + PlotWords.rules(failed));
     }
 }

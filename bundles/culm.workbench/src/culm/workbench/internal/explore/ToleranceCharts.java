@@ -15,9 +15,11 @@ import culm.explore.Cause;
 import culm.explore.RuleShare;
 import culm.explore.ToleranceResult;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.TextMeasure;
 import culm.figures.chart.IntervalChart;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.look.Look;
 
@@ -35,13 +37,13 @@ final class ToleranceCharts extends Composite {
     private IntervalChart rules = new IntervalChart("", List.of());
     private int reasons;
 
-    ToleranceCharts(Composite parent, Look look) {
+    ToleranceCharts(Composite parent, Workshop workshop) {
         super(parent, SWT.NONE);
-        this.look = look;
+        this.look = workshop.look();
         look.dress(this, Role.PAPER, Role.INK);
-        turns = new ChartCanvas(this, look, "Turns left of many blanks");
-        shares = new ChartCanvas(this, look, "Share that passes each rule");
-        causes = new ChartCanvas(this, look, "Inputs behind failures");
+        turns = new ChartCanvas(this, workshop, "Turns left of many blanks");
+        shares = new ChartCanvas(this, workshop, "Share that passes each rule");
+        causes = new ChartCanvas(this, workshop, "Inputs behind failures");
         setLayout(new Below());
     }
 
@@ -68,7 +70,7 @@ final class ToleranceCharts extends Composite {
     private static ChartCanvas.Content content(Draw draw, Figure.Table table) {
         return new ChartCanvas.Content() {
             @Override
-            public Drawing draw(double width, double height, TextMeasure measure) {
+            public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
                 return draw.into(width, height, measure);
             }
 

@@ -90,7 +90,7 @@ public final class TolerancesPage extends Composite {
         GridData wrapped = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
         wrapped.widthHint = 100;
         turns.setLayoutData(wrapped);
-        charts = new ToleranceCharts(right, workshop.look());
+        charts = new ToleranceCharts(right, workshop);
         charts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     }
 

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
+import culm.bench.plots.PlotWords;
 import culm.blank.Blank;
+import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.VariantBlock;
@@ -20,7 +22,6 @@ import culm.explore.Variants;
 import culm.explore.Varied;
 import culm.explore.Watcher;
 import culm.model.studio.Link;
-import culm.model.text.Numbers;
 
 /**
  * Variants of a design, and the design itself beside them.
@@ -33,8 +34,6 @@ import culm.model.text.Numbers;
  * @param works how many fail no rule
  */
 public record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
-    private static final double ROUND = 1e4;
-
     /**
      * One variant.
      *
@@ -115,7 +114,7 @@ public record VariantsFound(Blank base, VariantTable table, Line own, Map<String
             Axis axis = axes().get(i);
             if (axis instanceof Axis.Numbers && !Double.isNaN(values[i]) && values[i] != Varied.value(with, axis.id())) {
                 numbers.put(axis.id(), values[i]);
-                words.add(axis.label() + " " + Numbers.format(Math.rint(values[i] * ROUND) / ROUND));
+                words.add(PlotWords.value(base, axis, values[i], LengthWords.MM));
             }
         }
         return new Picked(parts, numbers, words.isEmpty() ? "as it is" : String.join(", ", words));

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Composite;
 import culm.bench.plots.MapPlot;
 import culm.blank.Inputs;
 import culm.design.DesignedBlank;
+import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.VariantPlan;
@@ -91,9 +92,9 @@ public final class VariantsPage extends Composite {
         table = new RowsCanvas(stack, workshop);
         table.onSort(this::sort);
         table.onSelect(this::redrawn);
-        map = new ChartCanvas(stack, workshop.look(), "Map of two numbers");
+        map = new ChartCanvas(stack, workshop, "Map of two numbers");
         map.onPick(this::cross);
-        parallel = new ChartCanvas(stack, workshop.look(), "Variants on parallel axes");
+        parallel = new ChartCanvas(stack, workshop, "Variants on parallel axes");
         actions = new PickActions(this, workshop, session, this::picked, () -> bar.say("Choose a variant first.", true), refused);
         actions.link("pin", "Compares all others with the chosen row", this::pin);
         actions.link("unpin", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
@@ -240,8 +241,8 @@ public final class VariantsPage extends Composite {
 
     private void cross(double x, double y) {
         made.ifPresent(m -> {
-            crossing = m.nearest(x, y);
-            bar.say(sightBar.said(m, crossing), false);
+            crossing = m.nearest(x, y, workshop.units().now().drawn());
+            bar.say(sightBar.said(m, crossing, workshop.units().now().words()), false);
         });
     }
 
@@ -255,7 +256,7 @@ public final class VariantsPage extends Composite {
     private Optional<Picked> picked() {
         if (sight() == Sight.MAP) {
             return crossing == null ? Optional.empty() : made.map(m -> new Picked(java.util.Map.of(), java.util.Map.of(m.map().x().id(), m.map().x().values()[crossing[0]],
-                    m.map().y().id(), m.map().y().values()[crossing[1]]), sightBar.words(m, crossing)));
+                    m.map().y().id(), m.map().y().values()[crossing[1]]), m.words(crossing, LengthWords.MM)));
         }
         return table.chosen() < 0 ? Optional.empty() : found.map(f -> f.picked(f.line(table.chosen()).values()));
     }

@@ -137,7 +137,7 @@ public final class Details extends Composite {
                 throw new NumberFormatException("A give or take is not negative.");
             }
             context.change(edits -> edits.setTolerance(row.item().path(), OptionalDouble.of(value)),
-                    row.item().label() + ", give or take " + form.text(value));
+                    row.words() + ", give or take " + form.text(value));
             return true;
         } catch (NumberFormatException e) {
             refused(row, e.getMessage());
@@ -157,7 +157,7 @@ public final class Details extends Composite {
     void measured(boolean now) {
         try {
             context.change(edits -> edits.setHow(row.item().path(), now ? How.MEASURED : How.ASSUMED),
-                    row.item().label() + (now ? " measured" : " assumed"));
+                    row.words() + (now ? " measured" : " assumed"));
         } catch (FileProblemException e) {
             refused(row, e.problem().message());
         }

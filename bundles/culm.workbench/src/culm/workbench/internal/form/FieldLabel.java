@@ -21,13 +21,14 @@ final class FieldLabel extends Canvas {
     private static final int SIGN = 16;
     private static final int WIDEST = 124;
     private final Look look;
-    private final List<String> lines;
+    private String words = "";
+    private List<String> lines = List.of();
     private Optional<Severity> sign = Optional.empty();
 
     FieldLabel(Composite parent, Look look, String words) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.look = look;
-        this.lines = Lines.of(words, look.measure(), Size.BODY, false, WIDEST);
+        say(words);
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
         addListener(SWT.Paint, e -> {
@@ -42,6 +43,20 @@ final class FieldLabel extends Canvas {
                 y += line;
             }
         });
+    }
+
+    /** Says something else. */
+    void say(String now) {
+        if (!now.equals(words)) {
+            words = now;
+            setData("culm.words", now);
+            int before = lines.size();
+            lines = Lines.of(now, look.measure(), Size.BODY, false, WIDEST);
+            if (before > 0 && before != lines.size()) {
+                requestLayout();
+            }
+            redraw();
+        }
     }
 
     void sign(Optional<Severity> now) {

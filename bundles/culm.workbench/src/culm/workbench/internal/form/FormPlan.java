@@ -2,6 +2,7 @@ package culm.workbench.internal.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 import culm.blank.Blank;
 import culm.blank.Inputs;
@@ -10,6 +11,7 @@ import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.TableParameter;
+import culm.workbench.internal.numbers.LengthUnit;
 
 /**
  * What stands in the form of a blank, in the order of the bench; made from the described parameters alone.
@@ -34,8 +36,18 @@ public record FormPlan(List<Section> sections) {
      * @param path its path
      * @param label its words
      * @param parameter its description
+     * @param place where it is measured, mm; empty where its words say that
      */
-    public record Number(String path, String label, Parameter parameter) implements Item {
+    public record Number(String path, String label, Parameter parameter, OptionalDouble place) implements Item {
+        /** A number whose words say where it is measured. */
+        public Number(String path, String label, Parameter parameter) {
+            this(path, label, parameter, OptionalDouble.empty());
+        }
+
+        /** Its words with its place in a unit. */
+        String words(LengthUnit unit) {
+            return place.isEmpty() ? label : label + " at " + unit.drawn().brief(place.getAsDouble()) + " " + unit.sign();
+        }
     }
 
     /**
@@ -98,7 +110,7 @@ public record FormPlan(List<Section> sections) {
                 if (rows.cell(row, 0) == WIDTH_PLACE) {
                     Parameter width = table.columns().get(1);
                     String path = "shape." + Rows.path(table.id(), row, width.id());
-                    cane.first.add(new Number(path, width.label() + " at 26", width));
+                    cane.first.add(new Number(path, width.label(), width, OptionalDouble.of(WIDTH_PLACE)));
                 }
             }
         }

@@ -37,7 +37,7 @@ public final class NumberRow {
     public NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
         this.item = item;
         this.context = context;
-        label = new FieldLabel(parent, context.look(), item.label());
+        label = new FieldLabel(parent, context.look(), words());
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         field = new NumberField(parent, context.look());
         field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
@@ -49,7 +49,7 @@ public final class NumberRow {
         field.control().getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
             @Override
             public void getName(org.eclipse.swt.accessibility.AccessibleEvent e) {
-                e.result = item.label();
+                e.result = words();
             }
         });
     }
@@ -69,6 +69,11 @@ public final class NumberRow {
         return wrong;
     }
 
+    /** {@return the words beside its field} */
+    String words() {
+        return item.words(context.units().now());
+    }
+
     NumberForm form() {
         Tolerance t = tolerance();
         return NumberForm.of(item.parameter().quantity(), context.units().now(), t.plusMinus());
@@ -86,6 +91,7 @@ public final class NumberRow {
     public void show() {
         OptionalDouble value = context.shownValue(item.path());
         Optional<Severity> sign = sign(context.findings());
+        label.say(words());
         label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
         boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
         field.lock(context.locked());
@@ -103,7 +109,7 @@ public final class NumberRow {
         boolean empty = typed.isBlank() || typed.strip().equals("none");
         try {
             if (empty && described.optional()) {
-                context.change(edits -> edits.clear(item.path()), "no " + item.label());
+                context.change(edits -> edits.clear(item.path()), "no " + words());
                 return true;
             }
             double value = form().parse(typed);
@@ -111,7 +117,7 @@ public final class NumberRow {
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());
             }
-            context.change(edits -> edits.setValue(item.path(), value), item.label() + " " + form().text(value));
+            context.change(edits -> edits.setValue(item.path(), value), words() + " " + form().text(value));
             return true;
         } catch (NumberFormatException e) {
             wrong = Character.toUpperCase(e.getMessage().charAt(0)) + e.getMessage().substring(1);
@@ -142,7 +148,7 @@ public final class NumberRow {
             return;
         }
         try {
-            context.step(item.path(), to, item.label() + " " + form().text(to));
+            context.step(item.path(), to, words() + " " + form().text(to));
         } catch (FileProblemException e) {
             context.refused(this, e.problem().message());
         }

@@ -40,7 +40,7 @@ public final class BatchActions {
         editor.settle();
         BatchShown shown = editor.shown();
         if (shown.plan().isEmpty() || shown.plan().get().served() == 0) {
-            MessageDialog.openInformation(shell(), "No card yet", shown.sentence());
+            MessageDialog.openInformation(shell(), "No card yet", editor.sentence());
             return;
         }
         DesignChoice.file(editor.session().file(), editor.session().document().getDesign())

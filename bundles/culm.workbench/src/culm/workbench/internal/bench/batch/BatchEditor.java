@@ -70,7 +70,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
         left.widthHint = 620;
         grid.setLayoutData(left);
         grid.onSay(this::say);
-        pane = new PlanPane(all, workshop().look());
+        pane = new PlanPane(all, workshop().look(), workshop().units());
         GridData right = new GridData(SWT.FILL, SWT.FILL, true, true, 1, 2);
         right.widthHint = 360;
         pane.setLayoutData(right);
@@ -84,7 +84,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
         said.setLayoutData(under);
         workshop().look().onChange(said, () -> dress(said.getText()));
         say("");
-        Runnable end = workshop().units().onChange(this::showTable);
+        Runnable end = workshop().units().onChange(this::rewrite);
         all.addListener(SWT.Dispose, e -> end.run());
     }
 
@@ -154,9 +154,21 @@ public final class BatchEditor extends BenchEditor<Batch> {
         }
         shown = now;
         rows.result(now);
-        header.show(session().name(), now.sentence(), now.sign());
-        pane.show(now);
+        showPlan();
         grid.show();
+    }
+
+    private void showPlan() {
+        header.show(session().name(), shown.sentence(workshop().units().now().drawn()), shown.sign());
+        pane.show(shown);
+    }
+
+    /** Another unit was chosen. */
+    private void rewrite() {
+        showTable();
+        if (shown != BatchShown.NOTHING) {
+            showPlan();
+        }
     }
 
     @Override

@@ -11,7 +11,7 @@ import culm.bench.batch.Setting;
 import culm.bench.batch.StapleBatch;
 import culm.blank.rules.Severity;
 import culm.design.DesignedBlank;
-import culm.figures.Numbers;
+import culm.figures.Lengths;
 import culm.geometry.GeometryException;
 
 /**
@@ -37,8 +37,8 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         }
     }
 
-    /** The answer in one sentence. */
-    String sentence() {
+    /** The answer in one sentence. @param unit in what lengths are written */
+    String sentence(Lengths unit) {
         if (plan.isEmpty()) {
             return why;
         }
@@ -46,9 +46,9 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         if (p.served() == 0) {
             return "None of the " + p.batch().staples().size() + " staples can be used with this design; below stands why.";
         }
-        String ties = p.settings().stream().limit(4).map(s -> Numbers.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", ")).replaceFirst(", ([^,]*)$", p.settings().size() <= 4 ? " and $1" : ", $1");
+        String ties = p.settings().stream().limit(4).map(s -> unit.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", ")).replaceFirst(", ([^,]*)$", p.settings().size() <= 4 ? " and $1" : ", $1");
         return p.served() + " of " + p.batch().staples().size() + " staples in " + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
-                + (p.settings().size() > 4 ? ", …" : "") + " mm" + (p.fewest() ? "" : "; perhaps fewer would do") + again();
+                + (p.settings().size() > 4 ? ", …" : "") + " " + unit.sign() + (p.fewest() ? "" : "; perhaps fewer would do") + again();
     }
 
     /** Which staples to read again; of many only how many. */

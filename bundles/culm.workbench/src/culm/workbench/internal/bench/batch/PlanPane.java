@@ -18,15 +18,18 @@ import culm.bench.batch.TieChart;
 import culm.blank.rules.Say;
 import culm.blank.rules.Severity;
 import culm.figures.Role;
+import culm.figures.Lengths;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
 import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** What comes of a batch: the settings, the staples set aside, the readings in doubt, and the drawing of them all. */
 final class PlanPane extends Composite {
     private static final int NAMED = 12;
+    private final Units units;
     private final ScrollPage page;
     private final NoteList notes;
     private final DrawingCanvas chart;
@@ -34,8 +37,9 @@ final class PlanPane extends Composite {
     private Consumer<Doubt> look = doubt -> { };
     private Consumer<SetAside> find = aside -> { };
 
-    PlanPane(Composite parent, Look look) {
+    PlanPane(Composite parent, Look look, Units units) {
         super(parent, SWT.NONE);
+        this.units = units;
         setLayout(new FillLayout());
         look.dress(this, Role.PAPER, Role.INK);
         page = new ScrollPage(this, look);
@@ -54,21 +58,23 @@ final class PlanPane extends Composite {
         find = aside;
     }
 
+    /** Shows what came of a batch, lengths in the unit that is chosen now. */
     void show(BatchShown shown) {
+        Lengths unit = units.now().drawn();
         List<Note> all = new ArrayList<>();
-        shown.plan().ifPresent(p -> settings(p, shown, all));
+        shown.plan().ifPresent(p -> settings(p, shown, all, unit));
         shown.plan().ifPresent(p -> aside(p, all));
         doubts(shown.doubts(), all);
         notes.show(all);
-        chart.show((width, measure) -> shown.plan().filter(p -> p.served() > 0).map(p -> TieChart.draw(p, width, measure)));
+        chart.show((width, measure) -> shown.plan().filter(p -> p.served() > 0).map(p -> TieChart.draw(p, width, measure, unit)));
         page.fit();
     }
 
-    private void settings(BatchPlan plan, BatchShown shown, List<Note> all) {
+    private void settings(BatchPlan plan, BatchShown shown, List<Note> all, Lengths unit) {
         for (int i = 0; i < Math.min(NAMED, plan.settings().size()); i++) {
             Setting s = plan.settings().get(i);
             int number = i;
-            all.add(new Note(Note.Kind.STRONG, Optional.of(shown.mayNotFit(s) ? Severity.WARNING : Severity.FINE), "Setting " + (i + 1) + ": tie at " + Say.mm(s.tie()), "card",
+            all.add(new Note(Note.Kind.STRONG, Optional.of(shown.mayNotFit(s) ? Severity.WARNING : Severity.FINE), "Setting " + (i + 1) + ": tie at " + unit.text(s.tie(), 1), "card",
                     () -> card.accept(number)));
             String turns = s.staples().size() == 1 ? Say.turns(s.fewestTurns()) + " left" : Say.tenth(s.fewestTurns()) + " to " + Say.turns(s.mostTurns()) + " left";
             all.add(Note.weak(s.staples().size() + (s.staples().size() == 1 ? " staple, " : " staples, ") + turns
