@@ -42,11 +42,11 @@ public final class Assessor {
 
     /** A refusal that came after the closing was found, as when a plug-in's type fails for a slope: nothing computed with it is told. */
     private static Assessment refused(Blank blank, GeometryException why) {
-        Closing none = Closing.refused(why.path(), why.getMessage());
+        Closing none = Closing.refused(why.path(), why.told());
         OptionalDouble no = OptionalDouble.empty();
         return new Assessment(blank, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
                 caneAbove(blank), new Heights(blank, no), Optional.empty(), no, List.of(),
-                List.of(new Trouble("sidesCloseAt", why.path(), why.getMessage())));
+                List.of(new Trouble("sidesCloseAt", why.path(), why.told())));
     }
 
     private Assessment run(boolean whole) {
@@ -55,7 +55,7 @@ public final class Assessor {
         Closing left = sides[0];
         Closing right = sides[1];
         Closing judged = crooked < 0 ? right : left;
-        judged.problem().ifPresent(why -> troubles.add(new Trouble("sidesCloseAt", judged.path(), why)));
+        judged.refusal().ifPresent(why -> troubles.add(new Trouble("sidesCloseAt", judged.path(), why)));
         double top = blank.number(Inputs.STAPLE_LENGTH);
         double tie = blank.number(Inputs.TIE_LENGTH);
         double wrapTop = blank.number(Inputs.WRAP_TOP);
@@ -94,7 +94,7 @@ public final class Assessor {
         try {
             return Optional.of(GiveOrTake.of(blank, at.isPresent() ? top - at.getAsDouble() : Double.NaN, uncertainty));
         } catch (GeometryException e) {
-            troubles.add(new Trouble("sidesCloseBand", e.path(), e.getMessage()));
+            troubles.add(new Trouble("sidesCloseBand", e.path(), e.told()));
             return Optional.empty();
         }
     }
@@ -115,7 +115,7 @@ public final class Assessor {
             return Optional.of(ThreadPath.along(new Seam(blank), bottom, top, blank.number(Inputs.THREAD_DIAMETER), blank.number(Inputs.THREAD_PITCH),
                     blank.number(Inputs.START_TURNS)));
         } catch (GeometryException e) {
-            troubles.add(new Trouble("thread", e.path(), e.getMessage()));
+            troubles.add(new Trouble("thread", e.path(), e.told()));
             return Optional.empty();
         }
     }
@@ -136,10 +136,10 @@ public final class Assessor {
             }
             troubles.add(new Trouble(result, "", "There is no number for it."));
         } catch (GeometryException e) {
-            troubles.add(new Trouble(result, e.path(), e.getMessage()));
+            troubles.add(new Trouble(result, e.path(), e.told()));
         } catch (RuntimeException e) {
             GeometryException named = Blame.building("staple", blank.staple().type(), e);
-            troubles.add(new Trouble(result, named.path(), named.getMessage()));
+            troubles.add(new Trouble(result, named.path(), named.told()));
         }
         return OptionalDouble.empty();
     }

@@ -7,6 +7,7 @@ import culm.geometry.GeometryException;
 import culm.geometry.guard.Failure;
 import culm.geometry.profile.ProfileType;
 import culm.geometry.section.Section;
+import culm.geometry.words.Told;
 
 /**
  * Finds out whose fault it is when the seam cannot be computed: each part is asked alone, and the first that throws or gives no number is named. Only
@@ -44,7 +45,7 @@ final class Blame {
         } catch (RuntimeException e) {
             return said("shape", blank.shape().type(), "the width", z, e);
         }
-        return new GeometryException("", String.format(Locale.ROOT, "The sides cannot be computed at %.1f mm%s.", z,
+        return new GeometryException("", String.format(Locale.ROOT, "The sides cannot be computed at %s%s.", Told.length(z, 1),
                 thrown == null ? "" : ": " + Failure.words(thrown)));
     }
 
@@ -57,8 +58,8 @@ final class Blame {
         if (e instanceof GeometryException refused) {
             return refused.under(part);
         }
-        return new GeometryException(part, String.format(Locale.ROOT, "The %s type \"%s\" %s for %s at %.1f mm.", part, type.name(),
-                e instanceof NoNumber ? "gives no number" : "failed (" + Failure.words(e) + ")", what, z));
+        return new GeometryException(part, String.format(Locale.ROOT, "The %s type \"%s\" %s for %s at %s.", part, type.name(),
+                e instanceof NoNumber ? "gives no number" : "failed (" + Failure.words(e) + ")", what, Told.length(z, 1)));
     }
 
     private static void number(DoubleSupplier asked) {

@@ -1,6 +1,5 @@
 package culm.blank;
 
-import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 import culm.geometry.GeometryException;
@@ -8,6 +7,7 @@ import culm.geometry.guard.Failure;
 import culm.geometry.numeric.Chebyshev;
 import culm.geometry.shape.Edge;
 import culm.geometry.shape.ShapeWidth;
+import culm.geometry.words.Told;
 
 /**
  * Finds where the sides close: asks whether staple and cane overlap and the data reaches, then follows the seam along the overlap ({@link SeamCourse}).
@@ -36,7 +36,7 @@ public final class ClosingFinder {
             Closing opened = course.closing(crooked);
             return new Closing[] {opened, crooked == 0 ? opened : course.closing(-crooked)};
         } catch (GeometryException e) {
-            return refused(e.path(), e.getMessage());
+            return refused(e.path(), e.told());
         } catch (RuntimeException e) {
             return refused("", "The sides cannot be computed: " + Failure.words(e) + ".");
         }
@@ -56,21 +56,20 @@ public final class ClosingFinder {
         double tie = seam.tieLength();
         double end = tie - seam.parts().foldedLength();
         if (!(end >= 0)) {
-            throw refuse(Inputs.TIE_LENGTH, "The end of the cane would lie %.1f mm below the bottom of the staple.", -end);
+            throw new GeometryException(Inputs.TIE_LENGTH, "The end of the cane would lie " + Told.length(-end, 1) + " below the bottom of the staple.");
         }
         if (!(end < top)) {
-            throw refuse(Inputs.TIE_LENGTH, "The cane ends at %.1f mm, above the staple's top at %.1f mm: they do not overlap.", end, top);
+            throw new GeometryException(Inputs.TIE_LENGTH, "The cane ends at " + Told.length(end, 1) + ", above the staple's top at " + Told.length(top, 1) + ": they do not overlap.");
         }
         if (!(top < tie)) {
-            throw refuse(Inputs.TIE_LENGTH, "The fold at %.1f mm is not above the staple's top at %.1f mm.", tie, top);
+            throw new GeometryException(Inputs.TIE_LENGTH, "The fold at " + Told.length(tie, 1) + " is not above the staple's top at " + Told.length(top, 1) + ".");
         }
         ShapeWidth width = seam.parts().width();
         if (width.from() > tie - top || width.to() < tie - end) {
-            throw refuse("shape", "The widths reach from %.1f to %.1f mm from the fold; needed are %.1f to %.1f mm.", width.from(), width.to(), tie - top,
-                    tie - end);
+            throw new GeometryException("shape", "The widths reach " + reach(width.from(), width.to()) + " from the fold; needed are " + Told.number(tie - top, 1) + " to " + Told.length(tie - end, 1) + ".");
         }
         if (seam.parts().inside().filter(w -> w.from() > tie - top || w.to() < tie - end).isPresent()) {
-            throw refuse("inside", "The inside widths do not reach from %.1f to %.1f mm from the fold.", tie - top, tie - end);
+            throw new GeometryException("inside", "The inside widths do not reach " + reach(tie - top, tie - end) + " from the fold.");
         }
         return SeamCourse.of(seam::open, end, top, marks(seam, end, top));
     }
@@ -90,7 +89,7 @@ public final class ClosingFinder {
         return DoubleStream.concat(DoubleStream.concat(rows, inner), ahead.roots().stream().mapToDouble(Double::doubleValue)).toArray();
     }
 
-    private static GeometryException refuse(String path, String format, Object... numbers) {
-        return new GeometryException(path, String.format(Locale.ROOT, format, numbers));
+    private static String reach(double from, double to) {
+        return "from " + Told.number(from, 1) + " to " + Told.length(to, 1);
     }
 }

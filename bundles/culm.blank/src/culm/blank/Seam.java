@@ -1,6 +1,5 @@
 package culm.blank;
 
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
@@ -10,6 +9,7 @@ import culm.geometry.gouge.GougeSection;
 import culm.geometry.shape.Edge;
 import culm.geometry.shape.EdgeKind;
 import culm.geometry.shape.ShapeWidth;
+import culm.geometry.words.Told;
 
 /**
  * Both sides of a blank at one height: the half-width needed to go around, M(z), the half-width the cane has there, m(L - z), and how
@@ -162,7 +162,7 @@ public final class Seam {
             ShapeWidth inside = parts.inside().orElseThrow();
             return Edge.twoWidths(outer, at(inside, s), gouge, radius);
         } catch (GeometryException e) {
-            throw new GeometryException("shape", String.format(Locale.ROOT, "%s (%.1f mm from the fold)", e.getMessage(), s));
+            throw new GeometryException("shape", e.told() + " (" + Told.length(s, 1) + " from the fold)");
         }
     }
 
@@ -174,8 +174,7 @@ public final class Seam {
     private static void requireThickness(GougeSection gouge, double phi, double s) {
         double least = gouge.smallest(phi);
         if (!(least > 0)) {
-            throw new GeometryException("gouge", String.format(Locale.ROOT,
-                    "The gouge leaves no cane inside the blade: %.2f mm of thickness, %.1f mm from the fold.", least, s));
+            throw new GeometryException("gouge", "The gouge leaves no cane inside the blade: " + Told.length(least, 2) + " of thickness, " + Told.length(s, 1) + " from the fold.");
         }
     }
 }

@@ -1,5 +1,8 @@
 package culm.figures;
 
+import culm.geometry.words.LengthText;
+import culm.geometry.words.Told;
+
 /**
  * In what a drawing writes its lengths; what is drawn stays in mm. Numbers have no more digits than a caliper in that unit.
  *
@@ -10,7 +13,7 @@ package culm.figures;
  * @param areaMm2     one of that, mm², above 0
  * @param areaDigits  decimals of an area
  */
-public record Lengths(String sign, double mm, int fewerDigits, String areaSign, double areaMm2, int areaDigits) {
+public record Lengths(String sign, double mm, int fewerDigits, String areaSign, double areaMm2, int areaDigits) implements LengthText {
     /** Millimetres. */
     public static final Lengths MM = new Lengths("mm", 1, 0, "mm\u00b2", 1, 1);
     /** Thousandths of an inch; areas in square inches, since they would have five digits before the point. */
@@ -41,6 +44,17 @@ public record Lengths(String sign, double mm, int fewerDigits, String areaSign, 
     /** A computed length with its unit. @param digits decimals that it has in mm */
     public String text(double length, int digits) {
         return fixed(length, digits) + " " + sign;
+    }
+
+    /** A length in a sentence, without its unit. */
+    @Override
+    public String number(double length, int digits) {
+        return digits != AS_GIVEN ? fixed(length, digits) : fewerDigits == 0 ? Numbers.plain(length) : fixed(length, 2).replaceFirst("\\.0$", "");
+    }
+
+    /** A sentence with its lengths in this unit. @param sentence as {@link Told} writes it */
+    public String told(String sentence) {
+        return fewerDigits == 0 ? Told.mm(sentence) : Told.in(sentence, this);
     }
 
     /** A length as it was given, without its unit: in mm two decimals where the second is not zero, else {@code digits} as {@link #fixed} takes them. */

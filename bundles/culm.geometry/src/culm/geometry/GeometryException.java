@@ -1,5 +1,7 @@
 package culm.geometry;
 
+import culm.geometry.words.Told;
+
 /**
  * A geometry that cannot exist, told in one sentence for the person at the bench.
  * {@link #path()} names the input that has to change ({@code staple.wall}), or is empty when no single one does.
@@ -7,14 +9,16 @@ package culm.geometry;
 public final class GeometryException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
     private final String path;
+    private final String told;
 
     /**
      * A refusal.
      * @param path     input path, may be empty
-     * @param sentence one clear sentence
+     * @param sentence one clear sentence; its lengths may stand as {@link Told} writes them
      */
     public GeometryException(String path, String sentence) {
-        super(sentence);
+        super(Told.mm(sentence));
+        this.told = sentence;
         this.path = path;
     }
 
@@ -23,8 +27,13 @@ public final class GeometryException extends IllegalArgumentException {
         return path;
     }
 
+    /** The sentence as it was given: its lengths can be written in another unit. */
+    public String told() {
+        return told;
+    }
+
     /** The same refusal, its path put behind a part's prefix unless it already has one. */
     public GeometryException under(String prefix) {
-        return path.startsWith(prefix + ".") ? this : new GeometryException(path.isEmpty() ? prefix : prefix + "." + path, getMessage());
+        return path.startsWith(prefix + ".") ? this : new GeometryException(path.isEmpty() ? prefix : prefix + "." + path, told);
     }
 }

@@ -24,12 +24,12 @@ public final class Crooked implements Rule {
         if (sigma == 0 || a.left().at().isEmpty() && a.right().at().isEmpty()) {
             return List.of();
         }
-        return List.of(Finding.of(id(), Severity.WARNING, "Crooked by " + Say.fine(Math.abs(sigma)) + ": the left side closes " + at(a.left()) + ", the right side " + at(a.right()) + ".")
-                .at(Inputs.CROOKED).measured(sigma).because("Both blades moved to the same side open one seam and close the other.")
+        return List.of(Finding.of(id(), Severity.WARNING, "Crooked by " + Say.across(Math.abs(sigma)) + ": the left side closes " + at(a.left()) + ", the right side " + at(a.right()) + ".")
+                .at(Inputs.CROOKED).measuredLength(sigma).because("Both blades moved to the same side open one seam and close the other.")
                 .remedy("Line the cane up with the oval and look at both sides again."));
     }
 
     private static String at(culm.blank.Closing side) {
-        return side.at().isPresent() ? "at " + Say.mm(side.at().getAsDouble()) : "nowhere";
+        return side.at().isPresent() ? "at " + Say.along(side.at().getAsDouble()) : "nowhere";
     }
 }

@@ -28,18 +28,18 @@ public final class EndOfCane implements Rule {
         double wrapTop = a.heights().of(Mark.WRAP_TOP).getAsDouble();
         String source = "Common practice, no source.";
         if (end >= wrapTop) {
-            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.mm(end) + ", not under the wrap, which stops at " + Say.mm(wrapTop) + ".")
-                    .at(Inputs.FOLDED_LENGTH).measured(end).against(wrapTop).because(source).remedy("Take longer cane or a shorter tie."));
+            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.along(end) + ", not under the wrap, which stops at " + Say.along(wrapTop) + ".")
+                    .at(Inputs.FOLDED_LENGTH).measuredLength(end).against(wrapTop).because(source).remedy("Take longer cane or a shorter tie."));
         }
         double cork = a.heights().of(Mark.CORK_TOP).orElse(Double.NEGATIVE_INFINITY);
         if (end < cork) {
-            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.mm(end) + ", on the cork, which reaches to " + Say.mm(cork) + ".")
-                    .at(Inputs.FOLDED_LENGTH).measured(end).against(cork).because(source).remedy("Shorten the folded cane by " + Say.mm(cork - end) + " or more."));
+            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.along(end) + ", on the cork, which reaches to " + Say.along(cork) + ".")
+                    .at(Inputs.FOLDED_LENGTH).measuredLength(end).against(cork).because(source).remedy("Shorten the folded cane by " + Say.along(cork - end) + " or more."));
         }
         double bottom = a.heights().of(Mark.WRAP_BOTTOM).orElse(Double.NEGATIVE_INFINITY);
         if (end < bottom) {
-            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.mm(end) + ", below the wrap, which ends at " + Say.mm(bottom) + ".")
-                    .at(Inputs.WRAP_BOTTOM).measured(end).against(bottom).because(source).remedy("Wind on over the end of the cane."));
+            return List.of(Finding.of(id(), Severity.ERROR, "The cane ends at " + Say.along(end) + ", below the wrap, which ends at " + Say.along(bottom) + ".")
+                    .at(Inputs.WRAP_BOTTOM).measuredLength(end).against(bottom).because(source).remedy("Wind on over the end of the cane."));
         }
         return List.of();
     }

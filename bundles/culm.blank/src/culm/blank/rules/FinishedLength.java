@@ -28,8 +28,8 @@ public final class FinishedLength implements Rule {
             return List.of();
         }
         boolean low = finished <= top;
-        return List.of(Finding.of(id(), Severity.ERROR, "The finished length of " + Say.mm(finished) + (low ? " is not above the staple's top at " + Say.mm(top)
-                : " is not below the fold at " + Say.mm(tie)) + ".").at(Inputs.FINISHED).measured(finished).against(low ? top : tie)
-                .because("The tip is cut between the staple's top and the fold.").remedy("Give a finished length between " + Say.mm(top) + " and " + Say.mm(tie) + "."));
+        return List.of(Finding.of(id(), Severity.ERROR, "The finished length of " + Say.along(finished) + (low ? " is not above the staple's top at " + Say.along(top)
+                : " is not below the fold at " + Say.along(tie)) + ".").at(Inputs.FINISHED).measuredLength(finished).against(low ? top : tie)
+                .because("The tip is cut between the staple's top and the fold.").remedy("Give a finished length between " + Say.along(top) + " and " + Say.along(tie) + "."));
     }
 }

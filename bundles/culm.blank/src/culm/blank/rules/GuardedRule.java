@@ -62,8 +62,8 @@ public final class GuardedRule implements Rule, Guarded {
     }
 
     private static Optional<String> problem(Finding f, Blank blank) {
-        if (f == null || f.severity() == null || f.text() == null || f.text().isBlank() || f.value() == null || f.limit() == null || f.why() == null
-                || f.remedy() == null || f.fix() == null || f.path() == null || f.rule() == null) {
+        if (f == null || f.severity() == null || f.toldText() == null || f.toldText().isBlank() || f.value() == null || f.limit() == null || f.toldWhy() == null
+                || f.toldRemedy() == null || f.fix() == null || f.path() == null || f.rule() == null) {
             return Optional.of("gives a finding that is not filled in");
         }
         if (notFinite(f.value()) || notFinite(f.limit())) {
@@ -81,7 +81,7 @@ public final class GuardedRule implements Rule, Guarded {
 
     private static boolean possible(Fix fix, Blank blank) {
         try {
-            return fix.text() != null && Double.isFinite(fix.value()) && blank.with(fix.path(), fix.value()) != null;
+            return fix.told() != null && Double.isFinite(fix.value()) && blank.with(fix.path(), fix.value()) != null;
         } catch (IllegalArgumentException | NullPointerException e) {
             return false;
         }

@@ -23,7 +23,7 @@ public final class NotComputed implements Rule {
     @Override
     public List<Finding> judge(Assessment a, Limits limits) {
         Map<String, Finding> bySentence = new LinkedHashMap<>();
-        a.troubles().forEach(t -> bySentence.putIfAbsent(t.sentence(), Finding.of(id(), severity(t.result()), t.sentence()).at(t.path())
+        a.troubles().forEach(t -> bySentence.putIfAbsent(t.sentence(), Finding.of(id(), severity(t.result()), t.told()).at(t.path())
                 .because("Without it there is no " + t.result() + ".")));
         return List.copyOf(bySentence.values());
     }

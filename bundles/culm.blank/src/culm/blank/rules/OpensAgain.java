@@ -23,8 +23,8 @@ public final class OpensAgain implements Rule {
     public List<Finding> judge(Assessment a, Limits limits) {
         List<Stretch> closed = a.closing().closed();
         int others = a.sidesCloseAt().isPresent() ? closed.size() - 1 : closed.size();
-        return closed.subList(0, others).stream().map(s -> Finding.of(id(), Severity.WARNING, "The sides are also closed from " + Say.mm(s.from()) + " to " + Say.mm(s.to())
-                + ", and open again above.").at("shape.foldedLength").measured(s.to()).because("What counts is closed all the way to the staple's top.")
+        return closed.subList(0, others).stream().map(s -> Finding.of(id(), Severity.WARNING, "The sides are also closed from " + Say.along(s.from()) + " to " + Say.along(s.to())
+                + ", and open again above.").at("shape.foldedLength").measuredLength(s.to()).because("What counts is closed all the way to the staple's top.")
                 .remedy("Look at the widths of the shape there.")).toList();
     }
 }

@@ -27,8 +27,8 @@ public final class Overwrapped implements Rule {
             return List.of();
         }
         if (wrap > top) {
-            return List.of(Finding.of(id(), Severity.ERROR, "Overwrapped: the wrap stops at " + Say.mm(wrap) + ", above the staple's top at " + Say.mm(top) + ".")
-                    .at(Inputs.WRAP_TOP).measured(wrap).against(top).because("The thread must never pass the staple's top. Common practice, no source.")
+            return List.of(Finding.of(id(), Severity.ERROR, "Overwrapped: the wrap stops at " + Say.along(wrap) + ", above the staple's top at " + Say.along(top) + ".")
+                    .at(Inputs.WRAP_TOP).measuredLength(wrap).against(top).because("The thread must never pass the staple's top. Common practice, no source.")
                     .remedy("Stop the wrap at or below the staple's top.").fix(Remedies.wrapTop(a, limits)));
         }
         double shortest = top - a.blank().tolerance(Inputs.STAPLE_LENGTH).plusMinus();
@@ -36,8 +36,8 @@ public final class Overwrapped implements Rule {
         if (highest <= shortest) {
             return List.of();
         }
-        return List.of(Finding.of(id(), Severity.ADVICE, "A staple shorter than " + Say.mm(wrap) + " would put the wrap above its top.").at(Inputs.STAPLE_LENGTH)
-                .measured(wrap).against(top).because("With give or take, the wrap may reach " + Say.mm(highest) + " on a staple of " + Say.mm(shortest) + ".")
+        return List.of(Finding.of(id(), Severity.ADVICE, "A staple shorter than " + Say.along(wrap) + " would put the wrap above its top.").at(Inputs.STAPLE_LENGTH)
+                .measuredLength(wrap).against(top).because("With give or take, the wrap may reach " + Say.along(highest) + " on a staple of " + Say.along(shortest) + ".")
                 .remedy("Measure each staple before tying."));
     }
 }

@@ -30,8 +30,8 @@ public final class Pinched implements Rule {
         if (pinched <= most) {
             return List.of();
         }
-        return List.of(Finding.of(id(), Severity.WARNING, "Pinched by " + Say.fine(pinched) + " at the staple's top; the house allows " + Say.fine(most) + ".")
-                .at(Inputs.TIE_LENGTH).measured(pinched).against(most).because("House limit, in my limits.")
+        return List.of(Finding.of(id(), Severity.WARNING, "Pinched by " + Say.across(pinched) + " at the staple's top; the house allows " + Say.across(most) + ".")
+                .at(Inputs.TIE_LENGTH).measuredLength(pinched).against(most).because("House limit, in my limits.")
                 .remedy("Tie longer, or take a narrower shape.").fix(Remedies.tieLength(a, limits).filter(f -> cures(a, f, most))));
     }
 

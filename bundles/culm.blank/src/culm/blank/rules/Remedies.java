@@ -38,7 +38,7 @@ final class Remedies {
         if (turns.isEmpty() || turns.getAsDouble() < limits.get(Limits.TURNS_FEWEST) || turns.getAsDouble() > limits.get(Limits.TURNS_MOST)) {
             return Optional.empty();
         }
-        return Optional.of(new Fix(Inputs.TIE_LENGTH, told, "Tie at " + Say.mm(told) + ": " + Say.turns(turns.getAsDouble()) + " left."));
+        return Optional.of(new Fix(Inputs.TIE_LENGTH, told, "Tie at " + Say.along(told) + ": " + Say.turns(turns.getAsDouble()) + " left."));
     }
 
     /** The top of the wrap that leaves the turns wanted with the closing as it is, below the staple's top. */
@@ -58,7 +58,7 @@ final class Remedies {
         if (turns < limits.get(Limits.TURNS_FEWEST) || turns > limits.get(Limits.TURNS_MOST)) {
             return Optional.empty();
         }
-        return Optional.of(new Fix(Inputs.WRAP_TOP, told, "Stop the wrap at " + Say.mm(told) + ": " + Say.turns(turns) + " left."));
+        return Optional.of(new Fix(Inputs.WRAP_TOP, told, "Stop the wrap at " + Say.along(told) + ": " + Say.turns(turns) + " left."));
     }
 
     /** The larger one; an absent first one does not bound. */

@@ -2,6 +2,8 @@ package culm.blank.rules;
 
 import java.util.Locale;
 
+import culm.geometry.words.Told;
+
 /** Numbers in sentences: no more digits than a caliper has, always with a point. */
 public final class Say {
     private Say() {
@@ -16,6 +18,16 @@ public final class Say {
     public static String fine(double value) {
         String text = String.format(Locale.ROOT, "%.2f", value);
         return (text.equals("-0.00") ? "0.00" : text) + " mm";
+    }
+
+    /** The same as {@link #mm}, as findings hold it: a window writes it in the unit that is chosen. */
+    public static String along(double value) {
+        return Told.length(value, 1);
+    }
+
+    /** The same as {@link #fine}, as findings hold it: a window writes it in the unit that is chosen. */
+    public static String across(double value) {
+        return Told.length(value, 2);
     }
 
     /** A number of turns, one decimal. */

@@ -24,7 +24,7 @@ public final class TiePerTurn implements Rule {
             return List.of();
         }
         double per = a.tieLengthPerTurn().getAsDouble();
-        return List.of(Finding.of(id(), Severity.FINE, "To move the closing by one turn, change the tie length by " + Say.mm(Math.abs(per)) + ": "
-                + (per > 0 ? "shorter closes sooner." : "longer closes sooner.")).at(Inputs.TIE_LENGTH).measured(per));
+        return List.of(Finding.of(id(), Severity.FINE, "To move the closing by one turn, change the tie length by " + Say.along(Math.abs(per)) + ": "
+                + (per > 0 ? "shorter closes sooner." : "longer closes sooner.")).at(Inputs.TIE_LENGTH).measuredLength(per));
     }
 }

@@ -4,14 +4,16 @@ import java.util.List;
 
 import culm.blank.Assessment;
 import culm.blank.Band;
+import culm.geometry.words.LengthText;
+import culm.geometry.words.Told;
 
 /**
  * The one sentence under a blank's name: in turns, with its give or take.
  *
  * @param sign     how it stands
- * @param sentence the sentence, lower case at the start, without a full stop
+ * @param told the sentence, lower case at the start, without a full stop, its lengths as {@link Say#along} writes them
  */
-public record Verdict(Sign sign, String sentence) {
+public record Verdict(Sign sign, String told) {
     /** How a blank stands. */
     public enum Sign {
         /** Nothing wrong, and the give or take stays within the limits. */
@@ -31,6 +33,16 @@ public record Verdict(Sign sign, String sentence) {
         public String word() {
             return word;
         }
+    }
+
+    /** The sentence, lower case at the start, without a full stop, lengths in mm. */
+    public String sentence() {
+        return Told.mm(told);
+    }
+
+    /** The same with its lengths in some unit. */
+    public Verdict in(LengthText unit) {
+        return new Verdict(sign, Told.in(told, unit));
     }
 
     /** The verdict on an assessment with its findings. */
@@ -55,8 +67,8 @@ public record Verdict(Sign sign, String sentence) {
             return "sides close with " + Say.turns(turns) + " left" + take + (a.turnsBand().filter(Band::open).isPresent() ? "; they may not close at all" : "");
         }
         if (a.openAtStapleTop().isPresent()) {
-            return "sides never close: open by " + Say.fine(a.openAtStapleTop().getAsDouble()) + " at the staple's top"
-                    + a.openAtStapleTopBand().map(b -> ", give or take " + Say.fine(b.half())).orElse("");
+            return "sides never close: open by " + Say.across(a.openAtStapleTop().getAsDouble()) + " at the staple's top"
+                    + a.openAtStapleTopBand().map(b -> ", give or take " + Say.across(b.half())).orElse("");
         }
         return "where the sides close cannot be told";
     }
@@ -72,7 +84,7 @@ public record Verdict(Sign sign, String sentence) {
     /** An error that the turns do not show is named, so that no good number hides it. */
     private static String worst(Assessment a, List<Finding> findings) {
         return findings.stream().filter(f -> f.severity() == Severity.ERROR && !f.rule().equals("sidesOpen") && !f.rule().equals("turnsLeft"))
-                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but: " + lower(f.text()) : ": " + lower(f.text())).orElse("");
+                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but: " + lower(f.toldText()) : ": " + lower(f.toldText())).orElse("");
     }
 
     private static String lower(String text) {

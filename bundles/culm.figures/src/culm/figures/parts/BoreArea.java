@@ -36,7 +36,7 @@ public final class BoreArea {
             return new Chart(CAPTION, new AxisLabel("from the bottom of the staple", unit.sign()), new AxisLabel("area", unit.areaSign()),
                     List.of(Series.line("", points(blank.parts().staple(), unit), Role.BRASS_EDGE)), List.of(), true).draw(width, height, measure);
         } catch (GeometryException e) {
-            Drawing refused = Refused.draw(CAPTION, e.getMessage(), width, height, measure);
+            Drawing refused = Refused.draw(CAPTION, unit.told(e.told()), width, height, measure);
             return new ChartDrawing(refused, new Box(0, 0, width, height), new Axis(0, 1, 0, width), new Axis(0, 1, height, 0));
         }
     }

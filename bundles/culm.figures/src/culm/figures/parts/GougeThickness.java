@@ -59,7 +59,7 @@ public final class GougeThickness {
         try {
             return draw(blank, blank.parts().gouge(), w, h, measure, unit, reach);
         } catch (GeometryException e) {
-            Drawing refused = Refused.draw(CAPTION, e.getMessage(), w, h, measure);
+            Drawing refused = Refused.draw(CAPTION, unit.told(e.told()), w, h, measure);
             return new ChartDrawing(refused, new Box(0, 0, w, h), new Axis(0, 1, 0, w), new Axis(0, 1, h, 0));
         }
     }

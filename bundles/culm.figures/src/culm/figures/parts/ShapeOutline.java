@@ -54,7 +54,7 @@ public final class ShapeOutline {
         try {
             return draw(blank, blank.parts().width(), blank.parts().foldedLength(), w, measure, unit);
         } catch (GeometryException e) {
-            return Refused.draw(CAPTION + unit.sign(), e.getMessage(), w, 120, measure);
+            return Refused.draw(CAPTION + unit.sign(), unit.told(e.told()), w, 120, measure);
         }
     }
 

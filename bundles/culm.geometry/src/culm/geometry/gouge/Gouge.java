@@ -1,6 +1,7 @@
 package culm.geometry.gouge;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * The gouged cane of a blade: the tube's radius R, the thickness at the fold and, where it was measured there too, at the end of the
@@ -20,7 +21,7 @@ public final class Gouge {
      */
     public Gouge(double tubeRadius, GougeSection fold, GougeSection end, double foldedLength) {
         if (!(tubeRadius > 0 && foldedLength > 0)) {
-            throw new GeometryException("tube", "A tube needs a positive diameter, not " + 2 * tubeRadius + " mm.");
+            throw new GeometryException("tube", "A tube needs a positive diameter, not " + Told.given(2 * tubeRadius) + " " + Told.UNIT + ".");
         }
         this.tubeRadius = tubeRadius;
         this.fold = fold;

@@ -5,6 +5,7 @@ import java.util.List;
 import culm.geometry.GeometryException;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Values;
+import culm.geometry.words.Told;
 
 /** Thickness in the middle and at a half-chord x: c = R - t0, q = R - t_side, phi = asin(x/R), e = (c^2 - q^2)/(2 (c - q cos phi)), r = c - e. */
 public final class MiddleAndSide implements GougeType {
@@ -37,14 +38,14 @@ public final class MiddleAndSide implements GougeType {
     public GougeSection section(Values values, double tubeRadius) {
         double x = values.number("sideAt");
         if (x >= tubeRadius) {
-            throw new GeometryException("sideAt", "The side cannot be measured " + x + " mm from the middle of a tube of " + 2 * tubeRadius + " mm.");
+            throw new GeometryException("sideAt", "The side cannot be measured " + Told.given(x) + " " + Told.UNIT + " from the middle of a tube of " + Told.given(2 * tubeRadius) + " " + Told.UNIT + ".");
         }
         double c = tubeRadius - values.number("middle");
         double q = tubeRadius - values.number("side");
         double below = c - q * Math.sqrt(1 - x * x / (tubeRadius * tubeRadius));
         if (!(c > 0 && q > 0 && below > 0)) {
-            throw new GeometryException("side", "No circle cuts " + values.number("middle") + " mm in the middle and " + values.number("side")
-                    + " mm at the side of a tube of " + 2 * tubeRadius + " mm.");
+            throw new GeometryException("side", "No circle cuts " + Told.given(values.number("middle")) + " " + Told.UNIT + " in the middle and " + Told.given(values.number("side")) + " " + Told.UNIT
+                    + " at the side of a tube of " + Told.given(2 * tubeRadius) + " " + Told.UNIT + ".");
         }
         double e = (c - q) * (c + q) / (2 * below);
         return new CircularGouge(tubeRadius, c - e, e);

@@ -3,6 +3,7 @@ package culm.geometry.section;
 import org.hipparchus.special.elliptic.legendre.LegendreEllipticIntegral;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * An ellipse with semi-axes a along x and b along y, mm, both positive; either may be the longer one.
@@ -16,7 +17,7 @@ public record Ellipse(double a, double b) implements Section {
     /** @throws GeometryException when an axis is not a positive number */
     public Ellipse {
         if (!(a > 0 && b > 0 && Double.isFinite(a) && Double.isFinite(b))) {
-            throw new GeometryException("", "An oval needs two positive axes, not " + 2 * a + " and " + 2 * b + " mm.");
+            throw new GeometryException("", "An oval needs two positive axes, not " + Told.given(2 * a) + " and " + Told.given(2 * b) + " " + Told.UNIT + ".");
         }
     }
 

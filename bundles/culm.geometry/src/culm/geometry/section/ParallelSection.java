@@ -3,6 +3,7 @@ package culm.geometry.section;
 import java.util.Locale;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * The parallel curve of a section at distance d, mm: outward when positive, inward when negative. Exact: h + d, P + 2 pi d,
@@ -15,7 +16,7 @@ public record ParallelSection(Section base, double distance) implements Section 
     /** @throws GeometryException when an inward distance is not below the base's smallest radius of curvature */
     public ParallelSection {
         if (!Double.isFinite(distance)) {
-            throw new GeometryException("", "A wall of " + distance + " mm is not a length.");
+            throw new GeometryException("", "A wall of " + Told.given(distance) + " " + Told.UNIT + " is not a length.");
         }
         if (distance < 0 && -distance >= base.smallestRadius()) {
             throw new GeometryException("wall", String.format(Locale.ROOT,

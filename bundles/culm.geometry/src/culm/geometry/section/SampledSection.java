@@ -4,6 +4,7 @@ import java.util.Locale;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Minimum;
+import culm.geometry.words.Told;
 
 /**
  * A section known by its width at equally spaced directions, as a caliper finds it: the distance of two parallel jaws that touch the section is
@@ -35,7 +36,7 @@ public final class SampledSection implements Section {
         }
         for (double h : support) {
             if (!(h > 0 && Double.isFinite(h))) {
-                throw new GeometryException("", "A width of " + 2 * h + " mm is not possible.");
+                throw new GeometryException("", "A width of " + Told.given(2 * h) + " " + Told.UNIT + " is not possible.");
             }
         }
         return new SampledSection(support.clone());

@@ -5,6 +5,7 @@ import java.util.Locale;
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeSection;
 import culm.geometry.numeric.Roots;
+import culm.geometry.words.Told;
 
 /**
  * The angles at which a blade ends. The corner that meets first counts: {@link #meeting()}.
@@ -22,7 +23,7 @@ public record Edge(double outer, double inner) {
     public static double barkAngle(double width, WidthMeasure measure, double tubeRadius) {
         double ratio = width / (2 * tubeRadius);
         if (measure == WidthMeasure.CHORD ? ratio > 1 : ratio > Math.PI / 2) {
-            throw new GeometryException("", String.format(Locale.ROOT, "A width of %.2f mm does not fit on a tube of %.2f mm.", width, 2 * tubeRadius));
+            throw new GeometryException("", "A width of " + Told.length(width, 2) + " does not fit on a tube of " + Told.length(2 * tubeRadius, 2) + ".");
         }
         return measure == WidthMeasure.CHORD ? Math.asin(ratio) : ratio;
     }

@@ -6,6 +6,7 @@ import culm.geometry.GeometryException;
 import culm.geometry.numeric.Pchip;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Values;
+import culm.geometry.words.Told;
 
 /** Monotone cubic through (0, fold), (distance, throat), (folded length, end). */
 public final class Waisted implements ShapeType {
@@ -36,7 +37,7 @@ public final class Waisted implements ShapeType {
     public ShapeWidth width(Values values, double foldedLength) {
         double at = values.number("throatAt");
         if (at >= foldedLength) {
-            throw new GeometryException("throatAt", "The throat at " + at + " mm lies beyond the folded length of " + foldedLength + " mm.");
+            throw new GeometryException("throatAt", "The throat at " + Told.given(at) + " " + Told.UNIT + " lies beyond the folded length of " + Told.given(foldedLength) + " " + Told.UNIT + ".");
         }
         return new PchipWidth(new Pchip(new double[] {0, at, foldedLength},
                 new double[] {values.number("fold"), values.number("throat"), values.number("end")}));

@@ -6,6 +6,7 @@ import culm.geometry.GeometryException;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.TableParameter;
 import culm.geometry.profile.Values;
+import culm.geometry.words.Told;
 
 /**
  * Any shape with one length added to every width: cane shaped a little wider than the template, a caliper that reads wide. Describes itself like the shape
@@ -74,7 +75,7 @@ public record WiderShape(ShapeType inner, double added) implements ShapeType {
             public double at(double s) {
                 double width = plain.at(s) + added;
                 if (!(width > 0)) {
-                    throw new GeometryException("", "Nothing is left of the width when " + -added + " mm are taken away.");
+                    throw new GeometryException("", "Nothing is left of the width when " + Told.given(-added) + " " + Told.UNIT + " are taken away.");
                 }
                 return width;
             }

@@ -12,6 +12,7 @@ import culm.geometry.profile.TableParameter;
 import culm.geometry.profile.Values;
 import culm.geometry.section.Ellipse;
 import culm.geometry.section.Section;
+import culm.geometry.words.Told;
 
 /**
  * A staple measured at several heights: rows (z, wide axis, narrow axis), monotone cubic between them, elliptical sections.
@@ -46,7 +47,7 @@ public final class MeasuredStaple extends MeasuredPlaces implements StapleType {
         }
         z[z.length - 1] = length;
         if (z[1] <= 0) {
-            throw new GeometryException(PLACES, "On a staple of " + length + " mm the second measured place would lie below the bottom.");
+            throw new GeometryException(PLACES, "On a staple of " + Told.given(length) + " " + Told.UNIT + " the second measured place would lie below the bottom.");
         }
         return new Outside(length, new Pchip(z, rows.column(1)), new Pchip(z, rows.column(2)));
     }

@@ -1,12 +1,12 @@
 package culm.geometry.staple;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Gauss;
 import culm.geometry.section.ParallelSection;
 import culm.geometry.section.Section;
+import culm.geometry.words.Told;
 
 /**
  * A staple: its outside and its wall. The bore is the outside moved inward by the wall.
@@ -22,7 +22,7 @@ public record Staple(StapleOutside shape, double wall) {
     /** @throws GeometryException when the wall is not a positive number */
     public Staple {
         if (!(wall > 0 && Double.isFinite(wall))) {
-            throw new GeometryException("wall", "A wall of " + wall + " mm is not possible.");
+            throw new GeometryException("wall", "A wall of " + Told.given(wall) + " " + Told.UNIT + " is not possible.");
         }
     }
 
@@ -109,7 +109,7 @@ public record Staple(StapleOutside shape, double wall) {
         try {
             bore(z);
         } catch (GeometryException e) {
-            throw new GeometryException(e.path(), String.format(Locale.ROOT, "%s (at %.1f mm)", e.getMessage(), z));
+            throw new GeometryException(e.path(), e.told() + " (at " + Told.length(z, 1) + ")");
         }
     }
 }

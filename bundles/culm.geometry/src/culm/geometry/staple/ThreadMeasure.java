@@ -1,6 +1,7 @@
 package culm.geometry.staple;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * The perimeter of a section measured with thin thread: n turns laid side by side and unwound. One turn lies d/2 outside the surface and rises
@@ -21,7 +22,7 @@ public final class ThreadMeasure {
         double turn = unwound / turns;
         double perimeter = turn > diameter ? Math.sqrt((turn - diameter) * (turn + diameter)) - Math.PI * diameter : -1;
         if (!(turns > 0 && diameter > 0 && perimeter > 0 && Double.isFinite(perimeter))) {
-            throw new GeometryException("checkLength", unwound + " mm is too short for " + turns + " turns of a thread of " + diameter + " mm.");
+            throw new GeometryException("checkLength", Told.given(unwound) + " " + Told.UNIT + " is too short for " + turns + " turns of a thread of " + Told.given(diameter) + " " + Told.UNIT + ".");
         }
         return perimeter;
     }

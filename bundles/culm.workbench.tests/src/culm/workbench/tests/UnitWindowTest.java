@@ -74,6 +74,25 @@ class UnitWindowTest extends StudioTest {
         assertTrue(ui(this::labels).contains("width at 26 mm"), ui(this::labels).toString());
     }
 
+    @Test
+    void findingsAndTheVerdictFollowTheUnit() throws Exception {
+        DesignEditor editor = open("trial-9-open.reed");
+        String mm = ui(() -> editor.findings()).toString();
+        assertTrue(mm.contains("still open by 0.") && mm.contains(" mm at the staple's top") && !mm.contains("thou"), mm);
+        assertTrue(ui(editor::verdict).matches("sides never close: open by 0\\.\\d\\d mm at the staple's top.*"), ui(editor::verdict));
+        command("culm.window.thou");
+        try {
+            String thou = ui(() -> editor.findings()).toString();
+            assertTrue(thou.matches("(?s).*still open by \\d+\\.\\d thou at the staple's top.*Now \\d+(\\.\\d)? thou, limit 0 thou.*"), thou);
+            assertFalse(thou.contains(" mm"), thou);
+            assertTrue(ui(editor::verdict).matches("sides never close: open by \\d+\\.\\d thou at the staple's top, give or take \\d+\\.\\d thou"), ui(editor::verdict));
+            keepPicture("thousandths-findings");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertEquals(mm, ui(() -> editor.findings()).toString());
+    }
+
     private List<String> labels() {
         return find(window().getShell(), Canvas.class).stream().map(c -> c.getData("culm.words")).filter(String.class::isInstance).map(String.class::cast).toList();
     }

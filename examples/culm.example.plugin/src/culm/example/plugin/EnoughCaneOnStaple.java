@@ -31,9 +31,9 @@ public final class EnoughCaneOnStaple implements Rule {
         }
         double on = a.caneOnStaple().getAsDouble();
         boolean enough = on >= FEWEST;
-        Finding finding = Finding.of(id(), enough ? Severity.FINE : Severity.WARNING, enough ? Say.mm(on) + " of cane on the staple hold the blades straight."
-                : "Only " + Say.mm(on) + " of cane on the staple; " + Say.mm(FEWEST) + " hold the blades straight.");
-        return List.of(finding.at(Inputs.TIE_LENGTH).measured(on).against(FEWEST).because("Invented for the example plug-in.")
+        Finding finding = Finding.of(id(), enough ? Severity.FINE : Severity.WARNING, enough ? Say.along(on) + " of cane on the staple hold the blades straight."
+                : "Only " + Say.along(on) + " of cane on the staple; " + Say.along(FEWEST) + " hold the blades straight.");
+        return List.of(finding.at(Inputs.TIE_LENGTH).measuredLength(on).against(FEWEST).because("Invented for the example plug-in.")
                 .remedy(enough ? "" : "Tie shorter, or take longer cane."));
     }
 }

@@ -115,7 +115,7 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
                 return "As many turns left " + (baseName.startsWith("as ") ? "" : "as ") + baseName + take + ".";
             }
             return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
-                    + (Math.abs(height) < 0.05 ? "at the same height." : Say.mm(Math.abs(height)) + (height > 0 ? " higher." : " lower."));
+                    + (Math.abs(height) < 0.05 ? "at the same height." : unit.drawn().text(Math.abs(height), 1) + (height > 0 ? " higher." : " lower."));
         }
     }
 }

@@ -180,6 +180,16 @@ public final class DesignEditor extends FileEditor<DesignSession> {
         return body().figures();
     }
 
+    /** {@return the verdict's sentence as it stands there} */
+    public String verdict() {
+        return body().header().verdict().sentence();
+    }
+
+    /** {@return what the findings say, their reasons and remedies too, as they stand there} */
+    public List<String> findings() {
+        return body().reed().findings().words();
+    }
+
     /** {@return the computed numbers beside the reed, as they stand there} */
     public List<String> numbers() {
         return body().reed().numbers().lines().stream().map(l -> l.words() + " " + l.value()).toList();

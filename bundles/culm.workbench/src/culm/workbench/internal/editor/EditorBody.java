@@ -40,6 +40,7 @@ final class EditorBody {
     private final Late<ChangesPage> changes;
     private final Late<ExplorePage> explore;
     private DesignEditor.Page page = DesignEditor.Page.REED;
+    private String called = "";
     private Shown drawn;
     private DesignEditor.Page drawnOn;
 
@@ -72,6 +73,8 @@ final class EditorBody {
         changes = new Late<>(() -> new ChangesPage(stack, workshop, session, refused));
         explore = new Late<>(() -> new ExplorePage(stack, workshop, session, refused));
         show(page);
+        Runnable end = workshop.units().onChange(this::showHeader);
+        all.addListener(SWT.Dispose, e -> end.run());
     }
 
     /** Shows a page. */
@@ -90,9 +93,14 @@ final class EditorBody {
 
     /** Shows the design as it is now. */
     void refresh(String name) {
-        header.show(name, session.shown().verdict(), session.shown().assessment().isPresent());
+        called = name;
+        showHeader();
         showShown();
         form.ifMade().ifPresent(ParameterForm::show);
+    }
+
+    private void showHeader() {
+        header.show(called, session.workshop().units().now().told(session.shown().verdict()), session.shown().assessment().isPresent());
     }
 
     /** Puts the focus into the first number, as soon as the numbers are there. */

@@ -9,6 +9,7 @@ import culm.blank.rules.Fix;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** One finding as it is painted in the list. */
@@ -28,7 +29,7 @@ final class FindingRow {
     private boolean fixBelow;
     private int right;
 
-    FindingRow(Finding finding, Look look) {
+    FindingRow(Finding finding, LengthUnit unit, Look look) {
         this.finding = finding;
         this.look = look;
         text = new TextLayout(look.display());
@@ -36,7 +37,7 @@ final class FindingRow {
         text.setText(finding.text());
         more = new TextLayout(look.display());
         more.setFont(look.font(Size.SMALL, SWT.NORMAL));
-        more.setText(FindingWords.more(finding));
+        more.setText(FindingWords.more(finding, unit));
     }
 
     Finding finding() {

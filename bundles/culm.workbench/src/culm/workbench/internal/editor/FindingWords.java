@@ -5,16 +5,17 @@ import java.util.List;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Say;
+import culm.workbench.internal.numbers.LengthUnit;
 
 /** What is said below a finding when someone asks why. */
 final class FindingWords {
     private FindingWords() {
     }
 
-    static String more(Finding finding) {
+    static String more(Finding finding, LengthUnit unit) {
         List<String> lines = new ArrayList<>();
         if (finding.value().isPresent() && finding.limit().isPresent()) {
-            lines.add("Now " + Say.plain(finding.value().getAsDouble()) + ", limit " + Say.plain(finding.limit().getAsDouble()) + ".");
+            lines.add("Now " + number(finding, finding.value().getAsDouble(), unit) + ", limit " + number(finding, finding.limit().getAsDouble(), unit) + ".");
         }
         if (!finding.why().isBlank()) {
             lines.add(finding.why());
@@ -23,5 +24,13 @@ final class FindingWords {
             lines.add("What to do: " + finding.remedy());
         }
         return String.join("\n", lines);
+    }
+
+    private static String number(Finding finding, double value, LengthUnit unit) {
+        if (!finding.lengths()) {
+            return Say.plain(value);
+        }
+        String text = unit.drawn().fixed(value, 2);
+        return (text.indexOf('.') < 0 ? text : text.replaceFirst("\\.?0+$", "")) + " " + unit.sign();
     }
 }

@@ -16,6 +16,7 @@ import culm.blank.rules.Fix;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.widgets.RowsList;
 
 /**
@@ -27,6 +28,7 @@ final class FindingsList extends RowsList {
     private static final int STEP = 20;
     private final List<FindingRow> rows = new ArrayList<>();
     private List<Finding> findings = List.of();
+    private LengthUnit shownIn = LengthUnit.MM;
     private int selected = -1;
     private Consumer<Fix> apply = fix -> { };
     private Consumer<Finding> select = finding -> { };
@@ -56,17 +58,18 @@ final class FindingsList extends RowsList {
         select = todo;
     }
 
-    /** Lists findings. @return whether they are others than before */
-    boolean show(List<Finding> now) {
-        if (now.equals(findings)) {
+    /** Lists findings. @param unit in what their numbers are written; @return whether they are others than before */
+    boolean show(List<Finding> now, LengthUnit unit) {
+        if (now.equals(findings) && unit == shownIn) {
             return false;
         }
         findings = now;
+        shownIn = unit;
         List<String> open = rows.stream().filter(FindingRow::isOpen).map(r -> r.finding().rule()).toList();
         rows.forEach(FindingRow::dispose);
         rows.clear();
         for (Finding finding : now) {
-            FindingRow row = new FindingRow(finding, look());
+            FindingRow row = new FindingRow(finding, unit, look());
             row.open(open.contains(finding.rule()));
             rows.add(row);
         }
@@ -79,6 +82,11 @@ final class FindingsList extends RowsList {
     /** {@return what is listed} */
     List<Finding> findings() {
         return findings;
+    }
+
+    /** {@return what it says, finding by finding, with why and what to do} */
+    List<String> words() {
+        return findings.stream().map(f -> f.text() + "\n" + FindingWords.more(f, shownIn) + f.fix().map(x -> "\n" + x.text()).orElse("")).toList();
     }
 
     /** Chooses the next finding, going round. */

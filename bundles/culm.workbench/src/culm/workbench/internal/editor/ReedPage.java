@@ -1,5 +1,6 @@
 package culm.workbench.internal.editor;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -9,9 +10,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Layout;
 
 import culm.blank.Limits;
+import culm.blank.rules.Finding;
 import culm.figures.Role;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.numbers.Units;
 
 /** The reed, its findings below, the section and the numbers beside it. */
 final class ReedPage extends Composite {
@@ -21,6 +24,8 @@ final class ReedPage extends Composite {
     private final SectionCanvas section;
     private final NumbersPanel numbers;
     private final FindingsList findings;
+    private final Units units;
+    private List<Finding> found = List.of();
 
     ReedPage(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
@@ -31,24 +36,26 @@ final class ReedPage extends Composite {
         section = new SectionCanvas(this, workshop.look(), workshop.units(), pointer);
         numbers = new NumbersPanel(this, workshop.look(), workshop.units());
         setLayout(new Columns());
-        Runnable end = workshop.units().onChange(() -> {
-            if (reed.heightChanged()) {
-                layout();
-            }
-        });
+        units = workshop.units();
+        Runnable end = units.onChange(() -> layOut(findings.show(units.now().told(found), units.now())));
         addListener(SWT.Dispose, e -> end.run());
     }
 
     void show(Shown now, Limits limits) {
         reed.show(now.reed(), limits, now.findings());
-        boolean others = findings.show(now.findings());
+        found = now.findings();
+        boolean others = findings.show(units.now().told(found), units.now());
         section.show(now.reed());
         numbers.show(now.assessment());
+        layOut(others);
+        reed.paintBesides();
+        section.paintBesides();
+    }
+
+    private void layOut(boolean others) {
         if (reed.heightChanged() || others) {
             layout();
         }
-        reed.paintBesides();
-        section.paintBesides();
     }
 
     ReedCanvas reed() {

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Text;
 import culm.blank.Fit;
 import culm.blank.Inputs;
 import culm.blank.rules.Say;
+import culm.figures.Lengths;
 import culm.geometry.GeometryException;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Quantity;
@@ -133,7 +134,7 @@ public final class FitDialog extends TitleAreaDialog {
                     tie.value().get(), wrap.value().get(), turns.value().get(), reading.value().get()));
             made = Optional.of(now);
             setMessage("The model meets this blank.", IMessageProvider.INFORMATION);
-            result.setText(words(now));
+            result.setText(words(now, workshop.units().now().drawn()));
         } catch (GeometryException e) {
             setMessage(e.getMessage(), IMessageProvider.ERROR);
         } catch (FileProblemException e) {
@@ -141,9 +142,9 @@ public final class FitDialog extends TitleAreaDialog {
         }
     }
 
-    private static String words(FitMaker.Made now) {
-        String much = Math.abs(now.delta()) < 0.005 ? "Half of the blade's width is taken as the parts say, within a hundredth of a millimetre. "
-                : "Half of the blade's width is taken " + Say.fine(Math.abs(now.delta())) + (now.delta() < 0 ? " narrower" : " wider") + " than the parts say. ";
+    private static String words(FitMaker.Made now, Lengths unit) {
+        String much = Math.abs(now.delta()) < 0.005 ? "Half of the blade's width is taken as the parts say, within " + unit.text(0.01, 2) + ". "
+                : "Half of the blade's width is taken " + unit.text(Math.abs(now.delta()), 2) + (now.delta() < 0 ? " narrower" : " wider") + " than the parts say. ";
         String delta = much + "That stands for swelling, compression and a bias of the widths together; it cannot tell them apart.";
         String band = Double.isNaN(now.bandBefore()) || Double.isNaN(now.bandAfter()) ? ""
                 : "\nThe give or take goes from " + Say.turns(now.bandBefore()) + " to " + Say.turns(now.bandAfter()) + ".";

@@ -1,7 +1,12 @@
 package culm.workbench.internal.numbers;
 
+import java.util.List;
+
+import culm.blank.rules.Finding;
+import culm.blank.rules.Verdict;
 import culm.design.compare.LengthWords;
 import culm.figures.Lengths;
+import culm.geometry.words.LengthText;
 import culm.model.text.Numbers;
 
 /** In what lengths are shown and typed; files always hold mm. */
@@ -33,7 +38,7 @@ public enum LengthUnit {
         return this == MM ? LengthWords.MM : new LengthWords() {
             @Override
             public String number(double mm) {
-                return drawn.fixed(mm, 2).replaceFirst("\\.0$", "");
+                return drawn.number(mm, LengthText.AS_GIVEN);
             }
 
             @Override
@@ -41,6 +46,16 @@ public enum LengthUnit {
                 return LengthUnit.this.sign();
             }
         };
+    }
+
+    /** {@return findings with the lengths of their sentences in this unit} @param findings as rules give them */
+    public List<Finding> told(List<Finding> findings) {
+        return this == MM ? findings : findings.stream().map(f -> f.in(drawn)).toList();
+    }
+
+    /** {@return a verdict with its lengths in this unit} @param verdict as it is given */
+    public Verdict told(Verdict verdict) {
+        return this == MM ? verdict : verdict.in(drawn);
     }
 
     /**

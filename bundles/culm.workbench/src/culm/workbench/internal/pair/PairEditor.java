@@ -99,7 +99,7 @@ public final class PairEditor extends StudioEditor {
         problem.setText(now.problem());
         for (int i = 0; i < 2; i++) {
             names[i].say(now.name(i == 0));
-            verdicts[i].show(now.verdicts().isEmpty() ? new Verdict(Verdict.Sign.MAY_FIT, "") : now.verdicts().get(i));
+            verdicts[i].show(now.verdicts().isEmpty() ? new Verdict(Verdict.Sign.MAY_FIT, "") : workshop().units().now().told(now.verdicts().get(i)));
         }
         if (now.comparison().isPresent()) {
             setPartName(now.name(true) + " / " + now.name(false));
