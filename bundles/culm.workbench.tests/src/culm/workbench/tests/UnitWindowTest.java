@@ -8,6 +8,7 @@ import java.util.List;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.Inputs;
@@ -15,6 +16,7 @@ import culm.figures.Drawing;
 import culm.figures.Text;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.widgets.LinkText;
 
 /** Every drawing of an open design follows the unit that is chosen, on the screen and on paper. */
 class UnitWindowTest extends StudioTest {
@@ -91,6 +93,25 @@ class UnitWindowTest extends StudioTest {
             command("culm.window.mm");
         }
         assertEquals(mm, ui(() -> editor.findings()).toString());
+    }
+
+    @Test
+    void theMeasuredPlacesSayTheirUnit() throws Exception {
+        open("trial-12.reed");
+        until("the form is there", () -> find(window().getShell(), LinkText.class).stream().anyMatch(l -> "shape.places".equals(l.getData("culm.table"))));
+        ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> "shape.places".equals(l.getData("culm.table"))).findFirst().orElseThrow().click());
+        assertTrue(ui(this::heads).containsAll(List.of("from the fold\nmm", "width\nmm")), ui(this::heads).toString());
+        command("culm.window.thou");
+        try {
+            assertTrue(ui(this::heads).containsAll(List.of("from the fold\nthou", "width\nthou")), ui(this::heads).toString());
+            keepPicture("thousandths-places");
+        } finally {
+            command("culm.window.mm");
+        }
+    }
+
+    private List<String> heads() {
+        return find(window().getShell(), Label.class).stream().map(Label::getText).filter(t -> t.contains("\n")).toList();
     }
 
     private List<String> labels() {

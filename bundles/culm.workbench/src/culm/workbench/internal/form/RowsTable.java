@@ -33,6 +33,7 @@ public final class RowsTable {
     private final Composite body;
     private final Composite foot;
     private final Label trouble;
+    private final List<Label> heads = new ArrayList<>();
     private final List<RowCells> rows = new ArrayList<>();
     private final Set<String> openTables;
     private boolean open;
@@ -104,15 +105,27 @@ public final class RowsTable {
 
     private void heading(Parameter column) {
         Label label = new Label(body, SWT.RIGHT);
-        label.setText(column == null ? "" : column.label());
         label.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
-        if (column != null) {
-            label.setToolTipText(column.help());
-        }
         context.look().dress(label, Role.PAPER, Role.QUIET);
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, column != null, false);
+        GridData data = new GridData(SWT.FILL, SWT.END, column != null, false);
         data.widthHint = column == null ? 16 : 60;
         label.setLayoutData(data);
+        if (column != null) {
+            label.setToolTipText(column.help());
+            heads.add(label);
+        }
+    }
+
+    /** The words of each column, and below them its unit. */
+    private void sayHeads() {
+        for (int c = 0; c < heads.size(); c++) {
+            Parameter column = columns().get(c);
+            String sign = form(column).sign();
+            String text = sign.isEmpty() ? column.label() : column.label() + "\n" + sign;
+            if (!text.equals(heads.get(c).getText())) {
+                heads.get(c).setText(text);
+            }
+        }
     }
 
     /** Opens or closes the rows. */
@@ -151,6 +164,7 @@ public final class RowsTable {
         if (!open) {
             return;
         }
+        sayHeads();
         foot.setVisible(!context.locked());
         boolean resized = rows.size() != now.size();
         while (rows.size() > now.size()) {

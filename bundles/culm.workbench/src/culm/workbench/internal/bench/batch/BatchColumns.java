@@ -21,18 +21,18 @@ final class BatchColumns {
     private final List<GridColumn> columns = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
 
-    /** @param repeats how many readings of each dimension have a column, in their order */
-    BatchColumns(int... repeats) {
-        add(new GridColumn(LABEL, "staple", "What is written on the staple, or its place in the box.", 48, false, true), null);
+    /** @param lengths the sign of the unit in which lengths are shown; @param repeats how many readings of each dimension have a column, in their order */
+    BatchColumns(String lengths, int... repeats) {
+        add(new GridColumn(LABEL, "staple", "", "What is written on the staple, or its place in the box.", 48, false, true), null);
         for (Dimension dimension : Dimension.values()) {
             for (int i = 0; i < repeats[dimension.ordinal()]; i++) {
-                add(new GridColumn(id(dimension, i), dimension.label() + (i == 0 ? "" : " " + (i + 1)), dimension.help(), i == 0 ? 66 : 78, true, true), new Reading(dimension, i));
+                add(new GridColumn(id(dimension, i), dimension.label() + (i == 0 ? "" : " " + (i + 1)), lengths, dimension.help(), i == 0 ? 66 : 78, true, true), new Reading(dimension, i));
             }
         }
-        add(new GridColumn(TIE, "tie at", "The tie length of its setting, mm.", 50, true, false), null);
-        add(new GridColumn(TURNS, "left", "Turns left that the model expects at that tie length.", 42, true, false), null);
-        add(new GridColumn(ASIDE, "set aside because", "A reason keeps the staple out of every setting.", 112, false, true), null);
-        add(new GridColumn(NOTES, "notes", "Anything else.", 84, false, true), null);
+        add(new GridColumn(TIE, "tie at", lengths, "The tie length of its setting.", 50, true, false), null);
+        add(new GridColumn(TURNS, "left", "turns", "Turns left that the model expects at that tie length.", 42, true, false), null);
+        add(new GridColumn(ASIDE, "set aside because", "", "A reason keeps the staple out of every setting.", 112, false, true), null);
+        add(new GridColumn(NOTES, "notes", "", "Anything else.", 84, false, true), null);
     }
 
     static String id(Dimension dimension, int number) {

@@ -205,6 +205,11 @@ public final class BatchEditor extends BenchEditor<Batch> {
         return rows.columns().stream().map(culm.workbench.internal.bench.grid.GridColumn::head).toList();
     }
 
+    /** {@return the units below the heads, empty where there is none} */
+    public List<String> units() {
+        return rows.columns().stream().map(culm.workbench.internal.bench.grid.GridColumn::unit).toList();
+    }
+
     /** {@return the sentence under the name} */
     public String sentence() {
         return header.sentence();

@@ -23,7 +23,7 @@ import culm.workbench.internal.numbers.Units;
 final class BatchRows implements GridModel {
     private final BatchEdits edits;
     private final Units units;
-    private BatchColumns columns = new BatchColumns(1, 1, 1);
+    private BatchColumns columns;
     private int repeats = 1;
     private boolean down;
     private Map<String, Served> served = Map.of();
@@ -49,7 +49,7 @@ final class BatchRows implements GridModel {
             int most = staples().stream().mapToInt(s -> BatchEdits.readings(s, dimension).size()).max().orElse(1);
             counts[dimension.ordinal()] = Math.max(repeats, most);
         }
-        columns = new BatchColumns(counts);
+        columns = new BatchColumns(units.now().sign(), counts);
     }
 
     int repeats() {

@@ -88,7 +88,7 @@ public final class Grid extends Canvas {
 
     /** The current cell in words. */
     private String words() {
-        return model.columns().isEmpty() || row >= model.rows() ? "" : "row " + (row + 1) + ", " + model.columns().get(column).head() + ", " + model.text(row, column)
+        return model.columns().isEmpty() || row >= model.rows() ? "" : "row " + (row + 1) + ", " + (model.columns().get(column).head() + " " + model.columns().get(column).unit()).strip() + ", " + model.text(row, column)
                 + model.doubt(row, column).map(d -> ", " + d).orElse("");
     }
 
@@ -105,7 +105,7 @@ public final class Grid extends Canvas {
         boolean there = row < model.rows() && !model.columns().isEmpty() && model.columns().get(column).editable();
         field.lock(model.locked());
         Rectangle cell = paint.cell(row, column, scroll.left(), scroll.top());
-        field.place(cell, there && cell.y >= paint.line());
+        field.place(cell, there && cell.y >= paint.head());
         if (there) {
             field.show(model.text(row, column), model.columns().get(column).number());
             field.control().setData("culm.path", row + "." + model.columns().get(column).id());

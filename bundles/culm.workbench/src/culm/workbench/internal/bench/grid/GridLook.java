@@ -23,7 +23,17 @@ final class GridLook {
         this.model = model;
     }
 
-    /** Height of a row, and of the heads above. */
+    /** Height of the heads above: the words, and the unit where a column has one. */
+    int head() {
+        boolean units = model.columns().stream().anyMatch(c -> !c.unit().isEmpty());
+        return line() + (units ? (int) Math.ceil(small()) : 0);
+    }
+
+    private double small() {
+        return look.measure().ascent(Size.SMALL) + look.measure().descent(Size.SMALL);
+    }
+
+    /** Height of a row. */
     int line() {
         return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 8;
     }
@@ -53,12 +63,12 @@ final class GridLook {
 
     Rectangle cell(int row, int column, int left, int top) {
         int x = right(column);
-        return new Rectangle(x - left, (row + 1) * line() - top, model.columns().isEmpty() ? 0 : right(column + 1) - x, line());
+        return new Rectangle(x - left, row < 0 ? -top : head() + row * line() - top, model.columns().isEmpty() ? 0 : right(column + 1) - x, row < 0 ? head() : line());
     }
 
     /** The cell at a point; row -1 for the heads, column -1 beside them. */
     GridModel.Place at(int x, int y, int left, int top) {
-        int row = y < line() ? -1 : (y + top) / line() - 1;
+        int row = y < head() ? -1 : (y + top - head()) / line();
         for (int c = 0; c < model.columns().size(); c++) {
             if (x < right(c + 1) - left) {
                 return new GridModel.Place(row, c);
@@ -120,17 +130,23 @@ final class GridLook {
 
     private void heads(GC gc, Rectangle area, int left) {
         gc.setBackground(look.colour(Role.PAPER));
-        gc.fillRectangle(0, 0, area.width, line());
+        gc.fillRectangle(0, 0, area.width, head());
         gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
         gc.setForeground(look.colour(Role.QUIET));
         for (int c = 0; c < model.columns().size(); c++) {
             Rectangle cell = cell(-1, c, left, 0);
-            String head = Clip.to(model.columns().get(c).head(), look.measure(), Size.SMALL, cell.width - 6);
-            int x = model.columns().get(c).number() ? cell.x + cell.width - PAD - gc.stringExtent(head).x : cell.x + PAD;
-            gc.drawString(head, x, (line() - gc.getFontMetrics().getHeight()) / 2, true);
+            GridColumn column = model.columns().get(c);
+            int top = (line() - gc.getFontMetrics().getHeight()) / 2;
+            head(gc, column.head(), column.number(), cell, top);
+            head(gc, column.unit(), column.number(), cell, top + (int) Math.ceil(small()));
         }
         gc.setForeground(look.colour(Role.RULE));
-        gc.drawLine(-left, line() - 1, width() - left - 1, line() - 1);
+        gc.drawLine(-left, head() - 1, width() - left - 1, head() - 1);
+    }
+
+    private void head(GC gc, String words, boolean number, Rectangle cell, int y) {
+        String shown = Clip.to(words, look.measure(), Size.SMALL, cell.width - 6);
+        gc.drawString(shown, number ? cell.x + cell.width - PAD - gc.stringExtent(shown).x : cell.x + PAD, y, true);
     }
 
     private void text(GC gc, String text, Rectangle cell, boolean number) {

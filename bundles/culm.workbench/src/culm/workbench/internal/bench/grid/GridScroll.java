@@ -31,7 +31,7 @@ final class GridScroll {
     void fit() {
         Rectangle area = grid.getClientArea();
         paint.room(area.width);
-        set(grid.getVerticalBar(), (model.rows() + 1) * paint.line() + SLACK, area.height, paint.line());
+        set(grid.getVerticalBar(), paint.head() + model.rows() * paint.line() + SLACK, area.height, paint.line());
         set(grid.getHorizontalBar(), paint.width(), area.width, 24);
     }
 
@@ -46,7 +46,7 @@ final class GridScroll {
         fit();
         Rectangle area = grid.getClientArea();
         Rectangle cell = paint.cell(row, column, left(), top());
-        shift(grid.getVerticalBar(), cell.y - paint.line(), cell.y + cell.height + SLACK - area.height);
+        shift(grid.getVerticalBar(), cell.y - paint.head(), cell.y + cell.height + SLACK - area.height);
         shift(grid.getHorizontalBar(), cell.x, cell.x + cell.width - area.width);
     }
 
