@@ -50,7 +50,7 @@ public final class VariantPlot {
         if (chosen >= 0) {
             lines.add(line(table, chosen, lengths, unit, Role.THREAD, 3));
         }
-        String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green works";
+        String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green passes every rule";
         return new ParallelAxes(caption, upright, lines).draw(width, height, measure);
     }
 

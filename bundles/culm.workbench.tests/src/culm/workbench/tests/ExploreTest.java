@@ -128,7 +128,7 @@ class ExploreTest extends StudioTest {
             page.run();
         });
         until("the variants are there", () -> !page.pending() && page.found().isPresent());
-        assertEquals("", ui(() -> page.bar().said().contains("work") ? "" : page.bar().said()));
+        assertEquals("", ui(() -> page.bar().said().contains(" pass every rule, give or take aside") ? "" : page.bar().said()));
         VariantsFound found = ui(() -> page.found().orElseThrow());
         int shapes = found.axes().get(1).size();
         int staples = found.axes().get(2).size();
@@ -255,6 +255,24 @@ class ExploreTest extends StudioTest {
             command("culm.window.mm");
         }
         assertTrue(written("Map of two numbers").contains("tie length, mm"), written("Map of two numbers").toString());
+    }
+
+    @Test
+    void aVariantHasTheVerdictThatItHasAsADesign() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS);
+        VariantsPage page = variants(editor);
+        VariantsFound found = ui(() -> page.found().orElseThrow());
+        until("all that is seen is judged", () -> !page.pending() && page.table().verdict(RowsCanvas.OWN).length() > 1 && page.table().cell(8, 6).length() > 1);
+        assertEquals("may fit, give or take " + ui(editor::verdict).replaceFirst(".*give or take ", ""), ui(() -> page.table().verdict(RowsCanvas.OWN)), "the header's words");
+        int passes = java.util.stream.IntStream.range(0, 27).filter(r -> found.line(r).failed().isEmpty()).findFirst().orElseThrow();
+        ui(() -> {
+            page.table().choose(passes);
+            page.actions().use();
+        });
+        shown(editor);
+        assertEquals(ui(() -> page.table().verdict(passes)), ui(() -> session(editor).shown().verdict().sign().word()) + ", give or take "
+                + ui(editor::verdict).replaceFirst(".*give or take ", ""));
+        keep("explore-verdicts");
     }
 
     @Test

@@ -11,6 +11,7 @@ import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.TwoWayMap;
+import culm.explore.Varied;
 import culm.explore.Watcher;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
@@ -22,16 +23,17 @@ import culm.workbench.internal.graphs.Figure;
  * A map of two numbers of a design, between the ends of what is asked.
  *
  * @param base the design's blank
+ * @param judging how a place of it is judged as a design
  * @param map the map
  * @param lines of what its lines are
  */
-record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartCanvas.Content {
+record MapMade(Blank base, Judging judging, TwoWayMap map, MapPlot.Lines lines) implements ChartCanvas.Content {
     private static final int ACROSS = 141;
     private static final int UP = 101;
 
-    static MapMade make(Study study, Axis.Numbers x, Axis.Numbers y, MapPlot.Lines lines, Watcher<MapMade> watcher) {
+    static MapMade make(Study study, Judging judging, Axis.Numbers x, Axis.Numbers y, MapPlot.Lines lines, Watcher<MapMade> watcher) {
         TwoWayMap map = TwoWayMap.of(study, spread(x, ACROSS), spread(y, UP), RunJob.threads(), new Counting(watcher));
-        return new MapMade(study.base(), map, lines);
+        return new MapMade(study.base(), judging, map, lines);
     }
 
     private static Axis.Numbers spread(Axis.Numbers axis, int count) {
@@ -49,7 +51,7 @@ record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartC
     }
 
     MapMade with(MapPlot.Lines other) {
-        return new MapMade(base, map, other);
+        return new MapMade(base, judging, map, other);
     }
 
     @Override
@@ -95,8 +97,14 @@ record MapMade(Blank base, TwoWayMap map, MapPlot.Lines lines) implements ChartC
         return best;
     }
 
+    /** The verdict that a crossing would have as a design. */
+    Judging.Judged judged(int[] at) {
+        Blank there = Varied.with(Varied.with(base, map.x().id(), map.x().values()[at[0]]), map.y().id(), map.y().values()[at[1]]);
+        return judging.of(there, failed(at[0], at[1]));
+    }
+
     /** What fails at a crossing. */
-    List<String> failed(int column, int row) {
+    private List<String> failed(int column, int row) {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < map.rules().size(); i++) {
             if ((map.failed()[row][column] & 1 << i) != 0) {

@@ -75,7 +75,7 @@ final class RowFilter extends Composite {
     /** Offers what variants have. */
     void offer(VariantHead head) {
         rules = head.rules();
-        List<String> kinds = new ArrayList<>(List.of("all of them", "those that work", "those that do not"));
+        List<String> kinds = new ArrayList<>(List.of("all of them", "those that pass", "those that fail"));
         rules.forEach(r -> kinds.add("fails: " + PlotWords.rules(List.of(r))));
         put(kind, kinds, 0);
         List<String> columns = new ArrayList<>(head.axes().stream().map(Axis::label).toList());

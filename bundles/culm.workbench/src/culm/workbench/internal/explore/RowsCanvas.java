@@ -1,7 +1,12 @@
 package culm.workbench.internal.explore;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -12,10 +17,11 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
-import culm.blank.rules.Severity;
+import culm.blank.rules.Verdict;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
@@ -27,10 +33,17 @@ public final class RowsCanvas extends Canvas {
     private static final int LEFT = 24;
     private static final int SIGN = 10;
     private static final int PAD = 6;
+    /** The design itself among the rows. */
+    public static final int OWN = -1;
+    /** Rows that are judged at once: what is seen comes soon, and nothing else waits long. */
+    private static final int AT_ONCE = 8;
     private final Workshop workshop;
     private final Look look;
     private Optional<VariantsFound> found = Optional.empty();
     private RowsColumns columns;
+    private final Recompute<Verdicts> judging;
+    private final Map<Integer, Judging.Judged> judged = new HashMap<>();
+    private int pinnedRow = OWN;
     private VariantsFound.Line pinned;
     private String pinnedName = "";
     private int[] rows = new int[0];
@@ -43,10 +56,14 @@ public final class RowsCanvas extends Canvas {
     private Runnable open = () -> {
     };
 
+    private record Verdicts(VariantsFound of, Map<Integer, Judging.Judged> found) {
+    }
+
     RowsCanvas(Composite parent, Workshop workshop) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
         this.workshop = workshop;
         this.look = workshop.look();
+        this.judging = new Recompute<>(workshop.worker(), look::later, this::judged);
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
         addListener(SWT.Paint, e -> paint(e.gc));
@@ -85,8 +102,9 @@ public final class RowsCanvas extends Canvas {
     /** Shows other variants; the design itself is the baseline. */
     void show(VariantsFound now) {
         found = Optional.of(now);
+        judged.clear();
         columns = new RowsColumns(now, workshop.units().now(), look.measure());
-        pin(now.own(), "this design");
+        pin(OWN, "this design");
         rows = new int[0];
         selected = -1;
         bar();
@@ -110,11 +128,47 @@ public final class RowsCanvas extends Canvas {
         select.run();
     }
 
-    /** Compares all rows with this one. */
-    void pin(VariantsFound.Line line, String name) {
-        pinned = line;
-        pinnedName = name;
-        redraw();
+    /** Compares all rows with this one, or with the design itself. */
+    void pin(int row, String name) {
+        if (found.isPresent()) {
+            pinnedRow = row;
+            pinned = line(row);
+            pinnedName = name;
+            redraw();
+        }
+    }
+
+    private VariantsFound.Line line(int row) {
+        return row == OWN ? found.get().own() : found.get().line(row);
+    }
+
+    /** Judges rows that are seen and were not judged yet, a few at a time. */
+    private void judge(List<Integer> seen) {
+        List<Integer> next = seen.stream().filter(r -> !judged.containsKey(r)).limit(AT_ONCE).toList();
+        if (!next.isEmpty() && !judging.pending()) {
+            VariantsFound of = found.get();
+            Map<Integer, VariantsFound.Line> lines = next.stream().collect(Collectors.toMap(r -> r, this::line));
+            judging.ask(() -> new Verdicts(of, lines.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, e -> of.judged(e.getValue())))));
+        }
+    }
+
+    private void judged(Verdicts now) {
+        if (!isDisposed()) {
+            if (found.filter(f -> f == now.of()).isPresent()) {
+                judged.putAll(now.found());
+            }
+            redraw();
+        }
+    }
+
+    /** {@return whether verdicts are still to come} */
+    boolean pending() {
+        return judging.pending();
+    }
+
+    /** {@return the verdict of a row, or of the design itself; dots while it is not known} */
+    public String verdict(int row) {
+        return judged.containsKey(row) ? judged.get(row).words() : "…";
     }
 
     /** Lengths are shown in another unit. */
@@ -140,7 +194,7 @@ public final class RowsCanvas extends Canvas {
 
     /** {@return the text of a cell as it is painted} */
     public String cell(int shown, int column) {
-        return columns.text(found.get().line(rows[shown]), pinned, column);
+        return columns.text(found.get().line(rows[shown]), pinned, column, verdict(rows[shown]));
     }
 
     private String said() {
@@ -150,7 +204,7 @@ public final class RowsCanvas extends Canvas {
         VariantsFound.Line line = found.get().line(chosen());
         StringBuilder text = new StringBuilder();
         for (int c = 0; c < columns.count(); c++) {
-            text.append(c == 0 ? "" : ", ").append(columns.head(c)).append(' ').append(columns.text(line, pinned, c));
+            text.append(c == 0 ? "" : ", ").append(columns.head(c)).append(' ').append(columns.text(line, pinned, c, verdict(chosen())));
         }
         return text.toString();
     }
@@ -209,7 +263,7 @@ public final class RowsCanvas extends Canvas {
         } else if (selected >= bar.getSelection() + bar.getThumb()) {
             bar.setSelection(selected - bar.getThumb() + 1);
         }
-        setToolTipText(chosen() < 0 ? null : columns.text(found.get().line(chosen()), pinned, columns.count() - 1));
+        setToolTipText(chosen() < 0 ? null : verdict(chosen()));
         redraw();
         getAccessible().setFocus(0);
         select.run();
@@ -246,7 +300,8 @@ public final class RowsCanvas extends Canvas {
         heads(gc, area);
         gc.setBackground(look.colour(Role.PANEL));
         gc.fillRectangle(0, line + 1, area.width, line);
-        row(gc, area, pinned, line + 1, pinnedName);
+        row(gc, area, pinnedRow, line + 1, pinnedName);
+        List<Integer> seen = new ArrayList<>(List.of(pinnedRow));
         gc.setForeground(look.colour(Role.RULE));
         gc.drawLine(0, 2 * line + 4, area.width, 2 * line + 4);
         int first = getVerticalBar().getSelection();
@@ -258,8 +313,10 @@ public final class RowsCanvas extends Canvas {
                 gc.setBackground(look.colour(isFocusControl() ? Role.THREAD : Role.QUIET));
                 gc.fillRectangle(0, y, CHOSEN, line);
             }
-            row(gc, area, found.get().line(rows[i]), y, "");
+            row(gc, area, rows[i], y, "");
+            seen.add(rows[i]);
         }
+        judge(seen);
     }
 
     private void heads(GC gc, Rectangle area) {
@@ -280,22 +337,32 @@ public final class RowsCanvas extends Canvas {
         }
     }
 
-    private void row(GC gc, Rectangle area, VariantsFound.Line line, int y, String name) {
+    private void row(GC gc, Rectangle area, int row, int y, String name) {
+        VariantsFound.Line line = row == pinnedRow ? pinned : line(row);
+        Optional<Verdict.Sign> sign = Optional.ofNullable(judged.get(row)).map(Judging.Judged::sign);
         gc.setFont(look.font(Size.BODY, SWT.NORMAL));
         int x = LEFT;
         boolean own = !name.isEmpty();
-        SignPainter.paint(gc, look, line.failed().isEmpty() ? Severity.FINE : Severity.ERROR, SIGN, y + line() / 2);
+        sign.ifPresent(s -> SignPainter.paint(gc, look, s, SIGN, y + line() / 2));
         for (int c = 0; c < columns.count(); c++) {
             boolean last = c == columns.count() - 1;
             if (!last && columns.width(c) == 0) {
                 continue;
             }
             int room = last ? Math.max(0, area.width - x - 4) : columns.width(c) - RowsColumns.GAP;
-            String text = Clip.to((last && own ? name + ": " : "") + columns.text(line, pinned, c), look.measure(), Size.BODY, room);
+            String text = Clip.to((last && own ? name + ": " : "") + columns.text(line, pinned, c, verdict(row)), look.measure(), Size.BODY, room);
             boolean same = c < line.values().length && line.values()[c] == pinned.values()[c];
-            gc.setForeground(look.colour(last ? line.failed().isEmpty() ? Role.FITS : Role.DOES_NOT : same && !own ? Role.QUIET : Role.INK));
+            gc.setForeground(look.colour(last ? ink(sign) : same && !own ? Role.QUIET : Role.INK));
             gc.drawString(text, columns.leftwards(c) ? x : x + room - gc.stringExtent(text).x, y + PAD / 2, true);
             x += columns.width(c);
         }
+    }
+
+    private static Role ink(Optional<Verdict.Sign> sign) {
+        return sign.map(s -> switch (s) {
+            case FITS -> Role.FITS;
+            case MAY_FIT -> Role.INK;
+            case DOES_NOT -> Role.DOES_NOT;
+        }).orElse(Role.QUIET);
     }
 }

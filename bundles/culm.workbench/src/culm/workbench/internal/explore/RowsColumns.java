@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-import culm.bench.plots.PlotWords;
 import culm.explore.Axis;
 import culm.figures.Size;
 import culm.figures.TextMeasure;
@@ -17,7 +16,7 @@ final class RowsColumns {
     private static final int LEAST = 52;
     private static final int MOST_HEAD = 110;
     private static final int MOST_PART = 130;
-    private static final int WRONG = 150;
+    private static final int WRONG = 190;
     static final int GAP = 9;
     private static final int SAMPLED = 400;
     private final VariantsFound found;
@@ -92,7 +91,7 @@ final class RowsColumns {
     }
 
     String head(int column) {
-        return column == count() - 1 ? "what is wrong" : heads.get(column);
+        return column == count() - 1 ? "verdict" : heads.get(column);
     }
 
     /** Width in points; the last takes what is left. */
@@ -110,8 +109,8 @@ final class RowsColumns {
         return sortedBy <= axes ? sortedBy : sortedBy + 1;
     }
 
-    /** A cell. @param pinned the line that others are compared with */
-    String text(VariantsFound.Line line, VariantsFound.Line pinned, int column) {
+    /** A cell. @param pinned the line that others are compared with; @param verdict what stands in the last column */
+    String text(VariantsFound.Line line, VariantsFound.Line pinned, int column, String verdict) {
         if (column < axes) {
             return value(found.axes().get(column), line.values()[column]);
         }
@@ -120,7 +119,7 @@ final class RowsColumns {
             case 1 -> line == pinned ? "" : difference(line.turns() - pinned.turns());
             case 2 -> Double.isNaN(line.closes()) ? "never" : new NumberForm(Quantity.LENGTH, unit, 1).bare(round(line.closes(), 1));
             case 3 -> Double.isNaN(line.open()) ? "–" : new NumberForm(Quantity.LENGTH, unit, 2).bare(round(line.open(), 2));
-            default -> line.failed().isEmpty() ? "works" : PlotWords.rules(line.failed());
+            default -> verdict;
         };
     }
 

@@ -11,7 +11,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 import culm.bench.plots.MapPlot;
-import culm.bench.plots.PlotWords;
 import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.VariantHead;
@@ -110,8 +109,6 @@ final class SightBar extends Composite {
     /** What is said of a crossing. */
     String said(MapMade m, int[] at, LengthWords lengths) {
         double turns = m.map().turns()[at[1]][at[0]];
-        List<String> failed = m.failed(at[0], at[1]);
-        return m.words(at, lengths) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", "
-                + (failed.isEmpty() ? "works" : "fails " + PlotWords.rules(failed));
+        return m.words(at, lengths) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", " + m.judged(at).words();
     }
 }

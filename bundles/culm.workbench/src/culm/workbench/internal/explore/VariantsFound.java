@@ -27,13 +27,14 @@ import culm.model.studio.Link;
  * Variants of a design, and the design itself beside them.
  *
  * @param base the design's blank
+ * @param judging how one of them is judged as a design
  * @param table the variants
  * @param own the design itself
  * @param links the parts that axes of parts choose from, by kind
  * @param planned how many there were to be
  * @param works how many fail no rule
  */
-public record VariantsFound(Blank base, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
+public record VariantsFound(Blank base, Judging judging, VariantTable table, Line own, Map<String, List<Link>> links, long planned, int works) {
     /**
      * One variant.
      *
@@ -53,12 +54,12 @@ public record VariantsFound(Blank base, VariantTable table, Line own, Map<String
         }
     }
 
-    static VariantsFound run(Study study, List<Axis> axes, VariantPlan plan, Map<String, List<Link>> links, Watcher<VariantsFound> watcher) throws IOException {
+    static VariantsFound run(Study study, Judging judging, List<Axis> axes, VariantPlan plan, Map<String, List<Link>> links, Watcher<VariantsFound> watcher) throws IOException {
         Line own = own(study, axes);
         VariantTable table = new VariantTable();
         Variants.run(study, axes, plan, RunJob.threads(), table, new Counting(watcher));
         int works = (int) IntStream.range(0, table.rows()).filter(table::works).count();
-        return new VariantsFound(study.base(), table, own, links, table.head().rows(), works);
+        return new VariantsFound(study.base(), judging, table, own, links, table.head().rows(), works);
     }
 
     /** The design itself, judged in the same way. */
@@ -95,6 +96,23 @@ public record VariantsFound(Blank base, VariantTable table, Line own, Map<String
             values[i] = table.value(row, i);
         }
         return new Line(values, table.result(row, Result.CLOSES_AT), table.result(row, Result.TURNS_LEFT), table.result(row, Result.OPEN_AT_TOP), table.failed(row));
+    }
+
+    /** The verdict that a variant would have as a design. */
+    Judging.Judged judged(Line line) {
+        double[] values = line.values();
+        Blank with = base;
+        for (int i = 0; i < values.length; i++) {
+            if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
+                with = axis.choices().get((int) values[i]).into().apply(with);
+            }
+        }
+        for (int i = 0; i < values.length; i++) {
+            if (axes().get(i) instanceof Axis.Numbers axis && !Double.isNaN(values[i])) {
+                with = Varied.with(with, axis.id(), values[i]);
+            }
+        }
+        return judging.of(with, line.failed());
     }
 
     /** What a row is, to be made a design. */

@@ -97,7 +97,7 @@ public final class VariantsPage extends Composite {
         parallel = new ChartCanvas(stack, workshop, "Variants on parallel axes");
         actions = new PickActions(this, workshop, session, this::picked, () -> bar.say("Choose a variant first.", true), refused);
         actions.link("pin", "Compares all others with the chosen row", this::pin);
-        actions.link("unpin", "Compares all others with this design", () -> found.ifPresent(f -> table.pin(f.own(), "this design")));
+        actions.link("unpin", "Compares all others with this design", () -> table.pin(RowsCanvas.OWN, "this design"));
         actions.link("write as CSV…", "Writes every variant into a file, however many there are", this::write);
         wide(actions);
         table.onOpen(actions::open);
@@ -165,31 +165,35 @@ public final class VariantsPage extends Composite {
         bar.ask(session.blank(), now -> Attempt.at(() -> {
             List<Axis> axes = list.axes();
             if (sight() == Sight.MAP) {
-                map(study(now), axes);
+                map(study(now), judging(now), axes);
             } else {
-                variants(study(now), axes);
+                variants(study(now), judging(now), axes);
             }
         }, refused));
+    }
+
+    private Judging judging(DesignedBlank now) {
+        return new Judging(now, workshop.rules(), workshop.extensions().findings());
     }
 
     private Study study(DesignedBlank now) {
         return new Study(now.blank(), List.of(), now.limits(), workshop.rules());
     }
 
-    private void variants(Study study, List<Axis> axes) {
+    private void variants(Study study, Judging judging, List<Axis> axes) {
         VariantPlan chosen = plan.plan();
         if (chosen.rows(axes) > VariantTable.MOST_ROWS) {
             bar.say(String.format(java.util.Locale.ROOT, "%,d variants are more than a table takes; write them as CSV.", chosen.rows(axes)), true);
             return;
         }
         var links = list.links();
-        bar.<VariantsFound>run("variants", watcher -> VariantsFound.run(study, axes, chosen, links, watcher), (result, ended) -> take(result), VariantsPage::said);
+        bar.<VariantsFound>run("variants", watcher -> VariantsFound.run(study, judging, axes, chosen, links, watcher), (result, ended) -> take(result), VariantsPage::said);
     }
 
-    private void map(Study study, List<Axis> axes) {
+    private void map(Study study, Judging judging, List<Axis> axes) {
         Axis.Numbers[] two = sightBar.two(axes);
         MapPlot.Lines lines = sightBar.lines();
-        bar.<MapMade>run("crossings", watcher -> MapMade.make(study, two[0], two[1], lines, watcher), (result, ended) -> {
+        bar.<MapMade>run("crossings", watcher -> MapMade.make(study, judging, two[0], two[1], lines, watcher), (result, ended) -> {
             made = Optional.of(result);
             crossing = null;
             map.show(Optional.of(result));
@@ -197,7 +201,7 @@ public final class VariantsPage extends Composite {
     }
 
     private static String said(VariantsFound f) {
-        String works = String.format(java.util.Locale.ROOT, "%,d of %,d work", f.works(), f.table().rows());
+        String works = String.format(java.util.Locale.ROOT, "%,d of %,d pass every rule, give or take aside", f.works(), f.table().rows());
         return f.table().rows() < f.planned() ? String.format(java.util.Locale.ROOT, "Stopped after %,d of %,d; %s.", f.table().rows(), f.planned(), works) : works + ".";
     }
 
@@ -249,7 +253,7 @@ public final class VariantsPage extends Composite {
     /** Compares all rows with the chosen one. */
     public void pin() {
         if (found.isPresent() && table.chosen() >= 0) {
-            table.pin(found.get().line(table.chosen()), "variant " + (table.chosen() + 1));
+            table.pin(table.chosen(), "variant " + (table.chosen() + 1));
         }
     }
 
@@ -306,7 +310,7 @@ public final class VariantsPage extends Composite {
 
     /** {@return whether something is still to come} */
     public boolean pending() {
-        return bar.running() || ordering.pending() || kept.pending();
+        return bar.running() || ordering.pending() || table.pending() || kept.pending();
     }
 
     /** {@return its drawings} */
