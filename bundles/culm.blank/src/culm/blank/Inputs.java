@@ -80,7 +80,7 @@ public final class Inputs {
 
     private static Map<String, Parameter> describe() {
         Map<String, Parameter> all = new LinkedHashMap<>();
-        length(all, STAPLE_LENGTH, "staple length", 5, 100, 47, 0.1, true, "Measured with a caliper, bottom to top. Common practice for oboe about 47; always measure.");
+        length(all, STAPLE_LENGTH, "staple length", 5, 100, 47, 0.1, true, "Measured with a caliper, bottom to top; always measure, whatever its kind is said to be.");
         length(all, WALL, "wall", 0.02, 2, 0.25, 0.02, false, "Thickness of the staple's metal.");
         length(all, CORK_TOP, "cork top", 0, 100, ABSENT, 0.3, true, "From the bottom of the staple to the top of the cork; an English horn staple has none.");
         put(all, CHECK_TURNS, "turns of thin thread", Quantity.COUNT, 1, 200, ABSENT, 0, false, "Turns of thin thread wound around the staple's top to measure its perimeter.");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -13,6 +14,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.Inputs;
@@ -38,6 +40,21 @@ class FormTest extends StudioTest {
         });
         command("org.eclipse.ui.edit.paste");
         shown(editor);
+    }
+
+    @Test
+    void anEnglishHornIsNotToldWhatIsUsualForAnOboe() throws Exception {
+        assertTrue(toldOfTheStaple(open(FILE)).contains("usual 47.00\u2009mm"));
+        String horn = toldOfTheStaple(open("horn-3.reed"));
+        assertTrue(horn.contains("5.00 to 100.00\u2009mm") && !horn.contains("usual") && !horn.contains("oboe"), horn);
+    }
+
+    private String toldOfTheStaple(DesignEditor editor) throws Exception {
+        shown(editor);
+        return ui(() -> {
+            field(editor, Inputs.STAPLE_LENGTH).setFocus();
+            return find(editor.form(), Label.class).stream().map(Label::getText).filter(t -> t.contains("caliper") || t.contains(" to ")).collect(Collectors.joining("\n"));
+        });
     }
 
     @Test

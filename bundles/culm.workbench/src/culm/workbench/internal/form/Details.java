@@ -105,7 +105,7 @@ public final class Details extends Composite {
         set(help, trouble.isEmpty() ? described.help() : trouble);
         help.setForeground(context.look().colour(trouble.isEmpty() ? Role.INK : Role.DOES_NOT));
         NumberForm form = row.form();
-        String usual = described.optional() ? "" : ", usual " + form.text(described.standard());
+        String usual = described.optional() || !context.usual() ? "" : ", usual " + form.text(described.standard());
         set(range, form.bare(described.min()) + " to " + form.text(described.max()) + usual);
         boolean cell = row.item().path().indexOf('[') >= 0;
         setControlsVisible(!cell && row.value().isPresent());

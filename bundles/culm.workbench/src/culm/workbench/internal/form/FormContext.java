@@ -30,6 +30,9 @@ public interface FormContext {
     /** {@return how well a number is known} */
     Tolerance tolerance(String path);
 
+    /** {@return whether the usual values, which are an oboe's, say something here} */
+    boolean usual();
+
     /** {@return what was found wrong} */
     List<Finding> findings();
 

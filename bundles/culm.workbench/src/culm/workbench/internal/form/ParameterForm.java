@@ -178,6 +178,12 @@ public final class ParameterForm extends Composite implements FormContext {
     }
 
     @Override
+    public boolean usual() {
+        String instrument = session.design().getInstrument();
+        return instrument == null || instrument.isBlank() || instrument.strip().equalsIgnoreCase("oboe");
+    }
+
+    @Override
     public List<Finding> findings() {
         return session.shown().findings();
     }

@@ -129,6 +129,11 @@ final class PartForm extends Composite implements FormContext {
     }
 
     @Override
+    public boolean usual() {
+        return false; // a part does not say for what instrument it is
+    }
+
+    @Override
     public List<Finding> findings() {
         return wrong;
     }
