@@ -20,6 +20,8 @@ import culm.model.text.Numbers;
  */
 public final class BatchCsv {
     private static final Map<String, String> WORDS = words();
+    private static final String STEP = "ties in steps of";
+    private static final String SPARE = "turns to spare";
     private static final double SMALLEST = 0.2;
     private static final double LARGEST = 200;
 
@@ -50,7 +52,7 @@ public final class BatchCsv {
      * Reads a table.
      * @param text     the whole file
      * @param file     its name for messages
-     * @param otherwise name, caliper and wrap below the top, where the file does not say
+     * @param otherwise name, caliper, wrap below the top and how it is split, where the file does not say
      */
     public static Result read(String text, String file, StapleBatch otherwise) {
         CsvSheet sheet = CsvSheet.read(text, file);
@@ -65,21 +67,24 @@ public final class BatchCsv {
         }
         problems.sort(java.util.Comparator.comparingInt(FileProblem::line));
         return new Result(new StapleBatch(sheet.notes().getOrDefault("batch", otherwise.name()), List.copyOf(staples.values()),
-                new Caliper(note(sheet, "caliper", otherwise.caliper().largestError(), 1, file, problems)),
-                note(sheet, "wrap below top", otherwise.wrapBelowTop(), 20, file, problems), otherwise.by()), problems);
+                new Caliper(note(sheet, "caliper", otherwise.caliper().largestError(), 0, 1, file, problems)),
+                note(sheet, "wrap below top", otherwise.wrapBelowTop(), 0, 20, file, problems),
+                new SplitBy(note(sheet, STEP, otherwise.by().step(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, file, problems),
+                        note(sheet, SPARE, otherwise.by().margin(), 0, BatchPlanner.MOST_MARGIN, file, problems))), problems);
     }
 
-    private static double note(CsvSheet sheet, String name, double otherwise, double most, String file, List<FileProblem> problems) {
+    private static double note(CsvSheet sheet, String name, double otherwise, double least, double most, String file, List<FileProblem> problems) {
         String text = sheet.notes().get(name);
         if (text == null) {
             return otherwise;
         }
         try {
-            double value = Numbers.parseTyped(text.replaceAll("\\s*mm.*$", ""));
-            if (value >= 0 && value <= most) {
+            double value = Numbers.parseTyped(text.replaceAll("\\s*mm.*$", "").strip());
+            if (value >= least && value <= most) {
                 return value;
             }
-            problems.add(new FileProblem(Kind.OUT_OF_RANGE, file, 0, text, "the remark \"" + name + "\" is outside 0 to " + Numbers.format(most) + " mm and was left out"));
+            problems.add(new FileProblem(Kind.OUT_OF_RANGE, file, 0, text, "the remark \"" + name + "\" is outside " + Numbers.format(least) + " to " + Numbers.format(most) + (name.equals(SPARE) ? "" : " mm")
+                    + " and was left out"));
         } catch (NumberFormatException e) {
             problems.add(new FileProblem(Kind.NOT_A_NUMBER, file, 0, text, "the remark \"" + name + ": " + text + "\" " + e.getMessage() + " and was left out"));
         }
@@ -174,7 +179,8 @@ public final class BatchCsv {
     public static String write(StapleBatch batch, CsvStyle style) {
         CsvWriter csv = new CsvWriter(style);
         csv.remark("batch: " + batch.name()).remark("caliper: " + Numbers.format(batch.caliper().largestError()) + " mm, largest permitted error (ISO 13385-1: partial surface contact error, E MPE)")
-                .remark("wrap below top: " + Numbers.format(batch.wrapBelowTop()) + " mm");
+                .remark("wrap below top: " + Numbers.format(batch.wrapBelowTop()) + " mm")
+                .remark(STEP + ": " + Numbers.format(batch.by().step()) + " mm").remark(SPARE + ": " + Numbers.format(batch.by().margin()));
         int[] repeats = new int[Dimension.values().length];
         for (Dimension d : Dimension.values()) {
             csv.remark(d.label() + " = " + d.help() + " mm; repeat the column for repeated readings");

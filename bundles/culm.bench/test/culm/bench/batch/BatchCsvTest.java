@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import culm.bench.csv.CsvStyle;
 import culm.bench.csv.CsvText;
+import culm.model.problem.FileProblem;
 
 class BatchCsvTest {
     private static final StapleBatch EMPTY = new StapleBatch("class", List.of(), Caliper.ASSUMED, 0.5);
@@ -69,6 +70,28 @@ class BatchCsvTest {
             assertEquals(List.of(), back.problems(), csv);
             assertEquals(batch, back.batch(), csv);
         }
+    }
+
+    @Test
+    void howItIsSplitGoesOutAndComesBack() {
+        StapleBatch batch = new StapleBatch("b", List.of(StapleReadings.of("1", 47, 3.38, 2.09)), new Caliper(0.02), 0.4, new SplitBy(0.25, 0.5));
+        for (CsvStyle style : CsvStyle.values()) {
+            String csv = BatchCsv.write(batch, style);
+            assertTrue(csv.contains("# ties in steps of: 0.25 mm") && csv.contains("# turns to spare: 0.5"), csv);
+            assertEquals(batch, BatchCsv.read(csv, "b.csv", EMPTY).batch());
+        }
+    }
+
+    @Test
+    void anOlderTableIsSplitAsIsSaidElsewhereAndWhatCannotBeIsNamed() {
+        StapleBatch otherwise = new StapleBatch("class", List.of(), Caliper.ASSUMED, 0.5, new SplitBy(0.5, 1));
+        BatchCsv.Result older = BatchCsv.read("# caliper: 0.02 mm\nstaple,length,top wide,top narrow\n1,47,3.38,2.09", "class.csv", otherwise);
+        assertEquals(List.of(), older.problems());
+        assertEquals(new SplitBy(0.5, 1), older.batch().by());
+        BatchCsv.Result wrong = BatchCsv.read("# ties in steps of: 0 mm\n# turns to spare: many\nstaple,length,top wide,top narrow\n1,47,3.38,2.09", "class.csv", otherwise);
+        assertEquals(new SplitBy(0.5, 1), wrong.batch().by());
+        assertEquals(List.of("class.csv: the remark \"ties in steps of\" is outside 0.01 to 5 mm and was left out", "class.csv: the remark \"turns to spare: many\" is not a number and was left out"),
+                wrong.problems().stream().map(FileProblem::message).toList());
     }
 
     @Test

@@ -178,7 +178,7 @@ class BatchEditorTest extends BenchTest {
     @Test
     void ofATableWithABadRowTheOthersAreTakenAndItIsNamed() throws Exception {
         BatchEditor editor = newBatch();
-        Files.writeString(folder.resolve("box.csv"), "staple;length;top wide;top narrow\n7;47,01;3,38;2,12\n8;forty;3,40;2,11\n9;46,90;3,39;2,10\n", StandardCharsets.UTF_8);
+        Files.writeString(folder.resolve("box.csv"), "staple;length;top wide;top narrow\n7;47,01;3,38;2,12\n8;forty;3,40;2,11\n9;46,90;3,39;2,10\n# ties in steps of: 0.5 mm\n# turns to spare: 0.25\n", StandardCharsets.UTF_8);
         display().asyncExec(() -> new BatchActions(editor).read(folder.resolve("box.csv")));
         Shell said = shell("Not all of it was read");
         String words = ui(() -> find(said, org.eclipse.swt.widgets.Label.class).stream().map(org.eclipse.swt.widgets.Label::getText).reduce("", String::concat));
@@ -186,6 +186,8 @@ class BatchEditorTest extends BenchTest {
         press(said, "OK");
         assertEquals(List.of("7", "9"), staples(editor).stream().map(MeasuredStaple::getLabel).toList());
         assertEquals(List.of(46.9), staples(editor).get(1).getLengths());
+        assertEquals(0.5, ui(() -> editor.session().document().getTieStep().getValue()));
+        assertEquals(0.25, ui(() -> editor.session().document().getTurnsToSpare().getValue()));
     }
 
     private void setup(String path, String text) throws Exception {

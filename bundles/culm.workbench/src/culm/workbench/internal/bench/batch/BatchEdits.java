@@ -182,6 +182,10 @@ final class BatchEdits {
             if (whole) {
                 b.setCaliperError(quantity(b.getCaliperError(), table.caliper().largestError()));
                 b.setWrapBelowTop(quantity(b.getWrapBelowTop(), table.wrapBelowTop()));
+                if (!table.by().equals(BatchModel.splitBy(b))) {
+                    b.setTieStep(BatchModel.chosen(table.by().step()));
+                    b.setTurnsToSpare(BatchModel.chosen(table.by().margin()));
+                }
             }
         });
     }
