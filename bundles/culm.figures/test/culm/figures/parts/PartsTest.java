@@ -1,6 +1,7 @@
 package culm.figures.parts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -18,6 +19,7 @@ import culm.figures.Text;
 import culm.figures.TextMeasure;
 import culm.figures.chart.ChartDrawing;
 import culm.figures.font.ShippedFont;
+import culm.figures.reed.StapleDrawing;
 
 /** Shape, gouge and bore as drawn against what was given. */
 class PartsTest {
@@ -58,11 +60,61 @@ class PartsTest {
         assertEquals(486.146407, volume, 0.05);
     }
 
+    private static List<String> texts(Drawing drawing) {
+        return drawing.flat().stream().filter(Text.class::isInstance).map(i -> ((Text) i).text()).toList();
+    }
+
+    @Test
+    void theStapleIsTrueToScaleFromBothSidesAndNamesItsLengths() {
+        Drawing drawing = StapleDrawing.draw(blank, 600, 430, FONT, Lengths.MM);
+        List<Box> outlines = drawing.flat().stream().filter(Shape.class::isInstance).map(i -> ((Shape) i).path().bounds()).toList();
+        double wide = 2 * blank.parts().staple().outside(0).halfWide();
+        assertEquals(wide / 47, outlines.get(0).height() / outlines.get(0).width(), 1e-9, "the wide side comes first");
+        List<String> texts = texts(drawing);
+        assertTrue(texts.containsAll(List.of("staple length 47.0", "cork top 25.0", "Wide side, mm", "Narrow side, cut through the middle, mm", "from the bottom of the staple, mm")), texts.toString());
+        assertEquals(2, texts.stream().filter(t -> t.equals("5.40 outside, 4.90 inside")).count(), "round at the bottom: " + texts);
+        assertTrue(texts.contains(String.format(java.util.Locale.ROOT, "%.2f outside, %.2f inside", 2 * blank.parts().staple().outside(47).halfNarrow(),
+                2 * blank.parts().staple().bore(47).halfNarrow())), texts.toString());
+        assertEquals(430, drawing.height(), 1e-9, drawing.height() + " high");
+        Drawing low = StapleDrawing.draw(blank, 600, 320, FONT, Lengths.MM);
+        assertTrue(low.height() <= 320 && texts(low).contains("staple length 47.0") && !texts(low).contains("from the bottom of the staple, mm"), "without room for the bore: " + low.height());
+        List<String> thou = texts(StapleDrawing.draw(blank, 600, 430, FONT, Lengths.THOU));
+        assertTrue(thou.contains("staple length 1850") && thou.contains("area, in²") && thou.stream().noneMatch(t -> t.contains("mm")), thou.toString());
+        assertTrue(texts(StapleDrawing.draw(Blanks.noCork(), 600, 400, FONT, Lengths.MM)).stream().noneMatch(t -> t.contains("cork")));
+    }
+
+    @Test
+    void aThreadIsDrawnByItsTurnsWithThePitchTold() {
+        Drawing drawing = ThreadTurns.draw(blank.with(Inputs.THREAD_PITCH, 0.45), 500, FONT, Lengths.MM);
+        List<Box> turns = drawing.flat().stream().filter(Shape.class::isInstance).map(i -> ((Shape) i).path().bounds()).limit(10).toList();
+        assertEquals(0.41 / 0.45, turns.get(0).width() / (turns.get(1).x() - turns.get(0).x()), 1e-9, "the gap is seen");
+        assertTrue(texts(drawing).containsAll(List.of("turn to turn 0.45", "ten turns 4.5", "thread 0.41", "Ten turns side by side, mm")), texts(drawing).toString());
+        List<String> thou = texts(ThreadTurns.draw(blank, 500, FONT, Lengths.THOU));
+        assertTrue(thou.contains("turn to turn 16.1") && thou.stream().noneMatch(t -> t.contains("mm")), thou.toString());
+    }
+
+    @Test
+    void drawingsOfPartsKeepTheirWordsApartAndInside() {
+        for (double width : new double[] {240, 420, 620}) {
+            for (Drawing drawing : List.of(StapleDrawing.draw(blank, width, 300, FONT, Lengths.THOU), ThreadTurns.draw(blank, width, FONT, Lengths.THOU))) {
+                List<Text> texts = drawing.flat().stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
+                for (int i = 0; i < texts.size(); i++) {
+                    Box box = texts.get(i).box(FONT);
+                    assertTrue(box.x() >= 0 && box.bottom() <= drawing.height(), texts.get(i).text() + " at " + width);
+                    for (int j = 0; j < i; j++) {
+                        Box inner = new Box(box.x(), box.y() + box.height() * 0.3, box.width(), box.height() * 0.4);
+                        assertFalse(inner.overlaps(texts.get(j).box(FONT)), texts.get(i).text() + " lies on " + texts.get(j).text() + " at " + width);
+                    }
+                }
+            }
+        }
+    }
+
     @Test
     void aPartThatCannotBeDrawnSaysWhy() {
         Blank broken = blank.with(Inputs.TUBE, 6.9);
         for (Drawing drawing : List.of(ShapeOutline.draw(broken, 400, FONT), GougeThickness.draw(broken, 400, 300, FONT).drawing(),
-                BoreArea.draw(broken, 400, 300, FONT).drawing())) {
+                BoreArea.draw(broken, 400, 300, FONT).drawing(), StapleDrawing.draw(broken, 400, 300, FONT, Lengths.MM))) {
             assertTrue(drawing.flat().stream().anyMatch(i -> i instanceof Text t && t.text().contains("6.9 mm")));
         }
     }

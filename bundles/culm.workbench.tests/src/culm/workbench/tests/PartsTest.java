@@ -138,7 +138,8 @@ class PartsTest extends StudioTest {
         assertTrue(drawn("Gouge").contains("thickness, mm"));
         keepPicture("parts-gouge");
         ui(() -> editor.choose("staple-47"));
-        assertTrue(drawn("Staple").contains("area, mm²"));
+        assertTrue(drawn("Staple").contains("staple length 47.0"), drawn("Staple"));
+        assertTrue(onPaper("Staple").contains("area, mm²"), onPaper("Staple"));
         keepPicture("parts-staple");
         command("culm.design.table");
         String table = ui(() -> {
@@ -152,7 +153,8 @@ class PartsTest extends StudioTest {
         assertTrue(table.startsWith("height mm\tbore area mm²\n0\t") && table.lines().count() == 96, table);
         command("culm.window.thou");
         try {
-            assertTrue(drawn("Staple").contains("area, in²") && !drawn("Staple").contains("mm"));
+            assertTrue(drawn("Staple").contains("staple length 1850") && !drawn("Staple").contains("mm"), drawn("Staple"));
+            assertTrue(onPaper("Staple").contains("area, in²") && !onPaper("Staple").contains("mm"), onPaper("Staple"));
         } finally {
             command("culm.window.mm");
         }
@@ -160,15 +162,27 @@ class PartsTest extends StudioTest {
         keepPicture("parts-staple-dark");
         command("culm.window.light");
         ui(() -> editor.choose("ff"));
-        assertTrue(ui(() -> ((Figure) figure("Thread")).onScreen().isEmpty()), "of a thread there is nothing to draw");
+        assertTrue(drawn("Thread").contains("turn to turn 0.41"), drawn("Thread"));
+        typed("thread.pitch", "0.5");
+        assertTrue(drawn("Thread").contains("turn to turn 0.50"), drawn("Thread"));
+        keepPicture("parts-thread");
+        command("culm.window.dark");
+        keepPicture("parts-thread-dark");
+        command("culm.window.light");
     }
 
     private String drawn(String title) throws Exception {
-        return ui(() -> {
-            StringBuilder all = new StringBuilder();
-            ((Figure) figure(title)).onScreen().orElseThrow().flat().forEach(i -> all.append(i instanceof culm.figures.Text t ? t.text() + "\n" : ""));
-            return all.toString();
-        });
+        return ui(() -> words(((Figure) figure(title)).onScreen()));
+    }
+
+    private String onPaper(String title) throws Exception {
+        return ui(() -> words(((Figure) figure(title)).onPaper(1)));
+    }
+
+    private static String words(java.util.Optional<culm.figures.Drawing> drawing) {
+        StringBuilder all = new StringBuilder();
+        drawing.orElseThrow().flat().forEach(i -> all.append(i instanceof culm.figures.Text t ? t.text() + "\n" : ""));
+        return all.toString();
     }
 
     @Test

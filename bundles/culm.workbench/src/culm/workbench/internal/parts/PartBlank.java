@@ -13,6 +13,7 @@ import culm.geometry.profile.Registry;
 import culm.model.GougePart;
 import culm.model.Part;
 import culm.model.ProfileData;
+import culm.model.ThreadPart;
 
 /** A part in a blank whose other parts are the usual ones, to be drawn alone. */
 final class PartBlank {
@@ -30,11 +31,11 @@ final class PartBlank {
      * The blank of a part as it is now.
      *
      * @param edits what reads the part's own numbers
-     * @return empty for a thread, and where no plug-in brings the part's type
+     * @return empty where no plug-in brings the part's type
      */
     static Optional<Blank> of(Part part, Edits edits, Profiles profiles) {
         ProfileData data = PartWords.profile(part);
-        if (data == null || !PartPlan.missing(part, profiles).isEmpty()) {
+        if (data == null && !(part instanceof ThreadPart) || !PartPlan.missing(part, profiles).isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new PartBlank(part, profiles).blank(data, edits));
@@ -44,6 +45,8 @@ final class PartBlank {
         BlankBuilder builder = new BlankBuilder(usual(profiles.staples()), usual(profiles.gouges()), usual(profiles.shapes()));
         switch (kind) {
             case "staple" -> builder.staple(profile(data, profiles.staples()));
+            case "thread" -> {
+            }
             case "shape" -> builder.shape(profile(data, profiles.shapes()));
             default -> {
                 builder.gouge(profile(data, profiles.gouges()));

@@ -9,13 +9,15 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Blank;
+import culm.blank.Inputs;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
 import culm.figures.TextMeasure;
 import culm.figures.font.ShippedFont;
-import culm.figures.parts.BoreArea;
 import culm.figures.parts.GougeThickness;
 import culm.figures.parts.ShapeOutline;
+import culm.figures.parts.ThreadTurns;
+import culm.figures.reed.StapleDrawing;
 import culm.geometry.GeometryException;
 import culm.geometry.shape.ShapeWidth;
 import culm.geometry.staple.Staple;
@@ -25,10 +27,11 @@ import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
-/** The chosen part: the outline of a shape, the gouge and its thickness, the bore of a staple; nothing of a thread. */
+/** The chosen part: the outline of a shape, the gouge and its thickness, the sides of a staple and its bore, the turns of a thread. */
 public final class PartCanvas extends DrawnCanvas implements Figure {
     private static final double WIDE = 560;
     private static final double HIGH = 340;
+    private static final double STAPLE_HIGH = 460;
     private static final double MOST_WIDE = 620;
     private static final double MOST_HIGH = 380;
     private static final double NARROWEST = 160;
@@ -81,7 +84,7 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
 
     @Override
     public Optional<Drawing> onPaper(double enlargement) {
-        return blank.map(b -> draw(b, WIDE, HIGH, ShippedFont.load()));
+        return blank.map(b -> draw(b, WIDE, kind.equals("staple") ? STAPLE_HIGH : HIGH, ShippedFont.load()));
     }
 
     private Drawing draw(Blank of, double width, double height, TextMeasure measure) {
@@ -89,7 +92,8 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
         return switch (kind) {
             case "shape" -> ShapeOutline.draw(of, width, measure, unit);
             case "gouge" -> GougeThickness.draw(of, width, height, measure, unit, GougeCanvas.REACH).drawing();
-            default -> BoreArea.draw(of, width, height, measure, unit).drawing();
+            case "thread" -> ThreadTurns.draw(of, width, measure, unit);
+            default -> StapleDrawing.draw(of, width, height, measure, unit);
         };
     }
 
@@ -99,6 +103,7 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
             return switch (kind) {
                 case "shape" -> new Table(List.of("from the fold mm", "width mm"), blank.map(PartCanvas::widths).orElse(List.of()));
                 case "gouge" -> GougeCanvas.table(blank);
+                case "thread" -> new Table(List.of("thread mm", "turn to turn mm"), blank.map(PartCanvas::turns).orElse(List.of()));
                 default -> new Table(List.of("height mm", "bore area mm²"), blank.map(PartCanvas::areas).orElse(List.of()));
             };
         } catch (GeometryException e) {
@@ -114,6 +119,10 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
             rows.add(new double[] {s, width.at(Math.min(s, to))});
         }
         return rows;
+    }
+
+    private static List<double[]> turns(Blank of) {
+        return List.of(new double[] {of.number(Inputs.THREAD_DIAMETER), of.number(Inputs.THREAD_PITCH)});
     }
 
     private static List<double[]> areas(Blank of) {
