@@ -1,5 +1,6 @@
 package culm.figures;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Numbers as text in drawings: a point, and no minus before a zero. */
@@ -16,6 +17,16 @@ public final class Numbers {
     /** A length as it was given: one decimal, or two where the second is not zero. */
     public static String given(double mm) {
         return fixed(mm, Math.abs(mm * 10 - Math.rint(mm * 10)) < 0.05 ? 1 : 2);
+    }
+
+    /**
+     * The difference of two numbers as they are shown, so that what stands beside each other adds up; it has their decimals.
+     *
+     * @param shown what {@link #fixed} made of a number
+     * @param less  the same of the one that is taken away
+     */
+    public static String difference(String shown, String less) {
+        return new BigDecimal(shown.replace('\u2212', '-')).subtract(new BigDecimal(less.replace('\u2212', '-'))).toPlainString().replace('-', '\u2212');
     }
 
     /** For files: at most three decimals, no trailing zeros. */

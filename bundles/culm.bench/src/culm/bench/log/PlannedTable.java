@@ -8,30 +8,46 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.figures.Anchor;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Pen;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.figures.Style;
 
-/** Planned against measured for one blank: a row for each length and for the turns left. */
+/**
+ * Planned against measured for one blank: a row for each length and for the turns left. A row has as many decimals as what was given in it needs, and its
+ * difference is that of what is shown: what was measured is shown whole, so that is as near as the rounding of what was planned.
+ */
 public final class PlannedTable {
     private static final double ROW = 22;
     private static final double LEFT = 14;
 
-    private record Row(String words, OptionalDouble planned, OptionalDouble measured) {
+    private record Row(String words, OptionalDouble planned, OptionalDouble measured, boolean length) {
+        /** Decimals that show the reading whole, and a planned length too; one or two. */
+        int digits() {
+            return whole(measured) && (!length || whole(planned)) ? 1 : 2;
+        }
+
+        private static boolean whole(OptionalDouble value) {
+            return value.isEmpty() || Math.abs(value.getAsDouble() * 10 - Math.rint(value.getAsDouble() * 10)) < 0.05;
+        }
+
+        String number(OptionalDouble value, Lengths unit) {
+            return value.isEmpty() ? "\u2013" : length ? unit.fixed(value.getAsDouble(), digits()) : Numbers.fixed(value.getAsDouble(), digits());
+        }
     }
 
     private PlannedTable() {
     }
 
-    /** Draws it. @param planned the blank as planned; @param width drawing units, at least 240 */
-    public static Drawing draw(Tied tied, Blank planned, double width) {
+    /** Draws it. @param planned the blank as planned; @param width drawing units, at least 240; @param unit in what lengths are written */
+    public static Drawing draw(Tied tied, Blank planned, double width, Lengths unit) {
         double w = Math.max(240, width);
-        List<Row> rows = List.of(new Row("staple length", planned.value(Inputs.STAPLE_LENGTH), tied.seen().stapleLength()), new Row("tie length", planned.value(Inputs.TIE_LENGTH), tied.seen().tie()),
-                new Row("top of the wrap", planned.value(Inputs.WRAP_TOP), tied.seen().wrapTop()), new Row("finished length", planned.value(Inputs.FINISHED), tied.seen().finished()),
-                new Row("turns left", PlannedSeen.turns(planned), tied.seen().turns()),
-                new Row("expected, as tied", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns()));
+        List<Row> rows = List.of(length("staple length", Inputs.STAPLE_LENGTH, tied.seen().stapleLength(), planned, unit), length("tie length", Inputs.TIE_LENGTH, tied.seen().tie(), planned, unit),
+                length("top of the wrap", Inputs.WRAP_TOP, tied.seen().wrapTop(), planned, unit), length("finished length", Inputs.FINISHED, tied.seen().finished(), planned, unit),
+                new Row("turns left", PlannedSeen.turns(planned), tied.seen().turns(), false),
+                new Row("expected, as tied", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns(), false));
         double[] ends = {w - 128, w - 68, w - 10};
         Pen pen = new Pen();
         String[] heads = {"planned", "measured", "more"};
@@ -46,18 +62,20 @@ public final class PlannedTable {
                 y += 4;
             }
             boolean both = row.planned().isPresent() && row.measured().isPresent();
-            double more = both ? row.measured().getAsDouble() - row.planned().getAsDouble() : 0;
+            String plan = row.number(row.planned(), unit);
+            String seen = row.number(row.measured(), unit);
+            String more = both ? Numbers.difference(seen, plan) : "";
             pen.text(row.words(), LEFT, y + 15, Anchor.START, Size.BODY, Role.QUIET);
-            pen.text(number(row.planned()), ends[0], y + 15, Anchor.END, Size.BODY, Role.INK);
-            pen.text(number(row.measured()), ends[1], y + 15, Anchor.END, Size.BODY, Role.INK);
-            pen.bold(both ? (more >= 0.05 ? "+" : "") + Numbers.fixed(more, 1) : "", ends[2], y + 15, Anchor.END, Size.BODY, Role.INK);
-            words.add(row.words() + " planned " + number(row.planned()) + ", measured " + number(row.measured()));
+            pen.text(plan, ends[0], y + 15, Anchor.END, Size.BODY, Role.INK);
+            pen.text(seen, ends[1], y + 15, Anchor.END, Size.BODY, Role.INK);
+            pen.bold(more.isEmpty() || more.startsWith("\u2212") || more.matches("[0.]+") ? more : "+" + more, ends[2], y + 15, Anchor.END, Size.BODY, Role.INK);
+            words.add(row.words() + " planned " + plan + ", measured " + seen);
             y += ROW;
         }
         return pen.drawing(w, y + 6, "Planned against measured", String.join("; ", words) + ".");
     }
 
-    private static String number(OptionalDouble value) {
-        return value.isEmpty() ? "–" : Numbers.fixed(value.getAsDouble(), 1);
+    private static Row length(String words, String path, OptionalDouble measured, Blank planned, Lengths unit) {
+        return new Row(words + ", " + unit.sign(), planned.value(path), measured, true);
     }
 }

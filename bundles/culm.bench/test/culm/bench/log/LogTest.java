@@ -3,6 +3,7 @@ package culm.bench.log;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,11 +15,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import culm.bench.Blanks;
 import culm.bench.csv.CsvStyle;
+import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.explore.Share;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Palette;
+import culm.figures.Text;
 import culm.figures.font.ShippedFont;
 import culm.figures.svg.SvgWriter;
 import culm.model.ReedLog;
@@ -51,6 +55,24 @@ class LogTest {
         assertEquals(OptionalDouble.empty(), GroupStats.of("x", log().subList(0, 1)).spread());
         assertEquals(List.of("bank 12", "bank 13"), GroupStats.by(GroupBy.CANE, log()).stream().map(GroupStats::group).toList());
         assertEquals("", GroupStats.by(GroupBy.DESIGN, log()).get(0).group());
+    }
+
+    @Test
+    void plannedAndMeasuredAddUpAsTheyAreShown() {
+        Blank planned = Blanks.check();
+        Tied first = log().get(0);
+        for (Lengths unit : List.of(Lengths.MM, Lengths.THOU)) {
+            for (int i = 0; i < 40; i++) {
+                Tied tied = new Tied("1", first.on(), "", "", first.from(), first.how(), Seen.closing(71 + 0.05 * i, 46.3 + 0.01 * i, 0.3 + 0.1 * i, 0.5 + 0.05 * i), "", 0);
+                List<String> texts = PlannedTable.draw(tied, planned.with(Inputs.TIE_LENGTH, 71.5 + 0.03 * i), 300, unit).flat().stream().filter(Text.class::isInstance)
+                        .map(t -> ((Text) t).text().replace('\u2212', '-').replace("+", "")).toList();
+                for (String row : List.of("tie length, " + unit.sign(), "top of the wrap, " + unit.sign(), "turns left", "expected, as tied")) {
+                    int at = texts.indexOf(row);
+                    assertEquals(new BigDecimal(texts.get(at + 2)), new BigDecimal(texts.get(at + 1)).add(new BigDecimal(texts.get(at + 3))), row + " of " + texts);
+                }
+                assertEquals(tied.seen().turns().getAsDouble(), Double.parseDouble(texts.get(texts.indexOf("turns left") + 2)), 0.0051, "a reading is shown whole");
+            }
+        }
     }
 
     @Test

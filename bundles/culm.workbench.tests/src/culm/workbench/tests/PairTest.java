@@ -43,8 +43,17 @@ class PairTest extends StudioTest {
         List<String> lines = ui(pair::lines);
         assertTrue(lines.stream().anyMatch(l -> l.startsWith("turns left|1.2|3.4|+2.")), lines.toString());
         assertTrue(lines.stream().anyMatch(l -> l.startsWith("Given, where they differ")), lines.toString());
+        List<String[]> numbers = lines.stream().map(l -> l.replace('\u2212', '-').split("\\|")).filter(l -> l.length == 4 && l[3].matches("[+-].*")).toList();
+        assertTrue(numbers.size() > 4, lines.toString());
+        for (String[] row : numbers) {
+            assertEquals(number(row[2]), number(row[1]).add(number(row[3])), String.join("|", row) + " adds up");
+        }
         assertEquals(2, ui(() -> pair.verdicts().size()));
         assertTrue(ui(() -> figure("Two reeds").getSize().y) > 200);
+    }
+
+    private static java.math.BigDecimal number(String withUnit) {
+        return new java.math.BigDecimal(withUnit.replace("+", "").replaceAll("\u2009.*", ""));
     }
 
     @Test

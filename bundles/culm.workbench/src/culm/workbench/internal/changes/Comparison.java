@@ -10,6 +10,7 @@ import culm.blank.Assessment;
 import culm.blank.Blank;
 import culm.blank.Input;
 import culm.blank.rules.Say;
+import culm.figures.Numbers;
 import culm.geometry.profile.Quantity;
 import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
@@ -108,14 +109,15 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             if (base.turnsLeft().isEmpty() || other.turnsLeft().isEmpty()) {
                 return other.turnsLeft().isEmpty() ? "The sides do not close any more." : "The sides close now.";
             }
-            double turns = other.turnsLeft().getAsDouble() - base.turnsLeft().getAsDouble();
-            double height = other.sidesCloseAt().orElse(0) - base.sidesCloseAt().orElse(0);
+            // Of what stands below: so that the sentence and the numbers add up.
+            double turns = Say.tenths(Say.tenths(other.turnsLeft().getAsDouble()) - Say.tenths(base.turnsLeft().getAsDouble()));
+            String height = Numbers.difference(unit.drawn().fixed(other.sidesCloseAt().orElse(0), 1), unit.drawn().fixed(base.sidesCloseAt().orElse(0), 1));
             String take = other.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
             if (Math.abs(turns) < 0.05) {
                 return "As many turns left " + (baseName.startsWith("as ") ? "" : "as ") + baseName + take + ".";
             }
             return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
-                    + (Math.abs(height) < 0.05 ? "at the same height." : unit.drawn().text(Math.abs(height), 1) + (height > 0 ? " higher." : " lower."));
+                    + (height.matches("[0.]+") ? "at the same height." : height.replace("\u2212", "") + " " + unit.sign() + (height.startsWith("\u2212") ? " lower." : " higher."));
         }
     }
 }

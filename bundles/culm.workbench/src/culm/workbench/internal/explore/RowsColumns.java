@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+import culm.blank.rules.Say;
 import culm.explore.Axis;
 import culm.figures.Size;
 import culm.figures.TextMeasure;
@@ -116,7 +117,7 @@ final class RowsColumns {
         }
         return switch (column - axes) {
             case 0 -> turns(line.turns());
-            case 1 -> line == pinned ? "" : difference(line.turns() - pinned.turns());
+            case 1 -> line == pinned ? "" : difference(Say.tenths(line.turns()) - Say.tenths(pinned.turns()));
             case 2 -> Double.isNaN(line.closes()) ? "never" : new NumberForm(Quantity.LENGTH, unit, 1).bare(round(line.closes(), 1));
             case 3 -> Double.isNaN(line.open()) ? "–" : new NumberForm(Quantity.LENGTH, unit, 2).bare(round(line.open(), 2));
             default -> verdict;

@@ -77,7 +77,7 @@ final class PairTable extends Canvas {
     private List<Row> rows(DesignComparison c) {
         List<Row> all = new ArrayList<>();
         all.add(new Row("Computed", "", "", ""));
-        c.results().forEach(r -> all.add(new Row(r.label(), number(r, r.left()), number(r, r.right()), signed(r, r.change()))));
+        c.results().forEach(r -> all.add(new Row(r.label(), number(r, r.left()), number(r, r.right()), change(number(r, r.left()), number(r, r.right())))));
         all.add(new Row(c.inputs().isEmpty() ? "Given: nothing differs" : "Given, where they differ", "", "", ""));
         for (InputRow r : c.inputs()) {
             all.add(new Row(r.label(), r.left().isEmpty() ? "none" : r.left(), r.right().isEmpty() ? "none" : r.right(), ""));
@@ -100,9 +100,22 @@ final class PairTable extends Canvas {
         return form.text(rounded == 0 ? 0 : rounded);
     }
 
-    private String signed(ResultRow row, OptionalDouble change) {
-        String text = number(row, change);
-        return change.isEmpty() ? "" : text.matches("0[.0]*(\\D.*)?") ? "same" : change.getAsDouble() > 0 ? "+" + text : text;
+    /** Right less left as they are shown, so that a row adds up; the head says that it is so. */
+    private static String change(String left, String right) {
+        int sign = left.indexOf('\u2009');
+        if (left.equals("none") || right.equals("none")) {
+            return "";
+        }
+        if (left.equals(right)) {
+            return "same";
+        }
+        String text = culm.figures.Numbers.difference(number(right), number(left));
+        return (text.startsWith("\u2212") ? text : "+" + text) + (sign < 0 ? "" : left.substring(sign));
+    }
+
+    private static String number(String withUnit) {
+        int sign = withUnit.indexOf('\u2009');
+        return sign < 0 ? withUnit : withUnit.substring(0, sign);
     }
 
     private int line() {
@@ -124,7 +137,7 @@ final class PairTable extends Canvas {
         right(gc, Clip.to(shown.name(false), look.measure(), Size.BODY, COLUMN - 30), WORDS + 2 * COLUMN, y);
         gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
         gc.setForeground(look.colour(Role.QUIET));
-        right(gc, "right less left", WORDS + 2 * COLUMN + CHANGE, y + 2);
+        right(gc, "right less left, as shown", WORDS + 2 * COLUMN + CHANGE, y + 2);
         y += line();
         for (Row row : rows) {
             if (row.heading()) {

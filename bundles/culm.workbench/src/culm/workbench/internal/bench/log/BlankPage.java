@@ -53,7 +53,7 @@ final class BlankPage extends Composite {
         right.verticalIndent = 10;
         right.heightHint = 120;
         side.setLayoutData(right);
-        table = new DrawingCanvas(side.content(), look);
+        table = new DrawingCanvas(side.content(), look).following(form.workshop().units());
         notes = new NoteList(side.content(), look);
         said = new Label(this, SWT.WRAP);
         said.setFont(look.font(Size.SMALL, SWT.NORMAL));
@@ -101,7 +101,7 @@ final class BlankPage extends Composite {
         }
         table.show((width, measure) -> {
             try {
-                return tied.isEmpty() || shown.planned().isEmpty() ? Optional.empty() : Optional.of(PlannedTable.draw(tied.get(), shown.planned().get(), width));
+                return tied.isEmpty() || shown.planned().isEmpty() ? Optional.empty() : Optional.of(PlannedTable.draw(tied.get(), shown.planned().get(), width, form.workshop().units().now().drawn()));
             } catch (GeometryException e) {
                 return Optional.empty();
             }

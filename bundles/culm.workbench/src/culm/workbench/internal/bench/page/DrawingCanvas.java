@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import culm.figures.Drawing;
 import culm.figures.TextMeasure;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** A drawing that is as wide as its place and as high as it has to be. */
@@ -26,6 +27,12 @@ public final class DrawingCanvas extends DrawnCanvas {
      */
     public DrawingCanvas(Composite parent, Look look) {
         super(parent, look, SWT.NO_FOCUS);
+    }
+
+    /** The same, drawn anew whenever lengths are shown in another unit. */
+    public DrawingCanvas following(Units units) {
+        follow(units);
+        return this;
     }
 
     /** Shows a drawing, made for a width in points. */
