@@ -69,7 +69,7 @@ class ExploreTest {
         JsonObject map = json("map", "trial-12.reed", "tie.length=70:74:21", "shape.width=-0.3:0.3:21", "--json", "--out", folder.toString());
         assertTrue(map.getAsJsonArray("regions").size() > 1);
         String svg = Files.readString(folder.resolve("map.svg"));
-        assertTrue(svg.contains("works") && !svg.contains("NaN"));
+        assertTrue(svg.contains("passes every rule") && !svg.contains("NaN"));
         JsonObject chosen = json("choose", "trial-12.reed", "tie.length=71,72,73", "--json");
         assertTrue(chosen.get("everyCombinationTried").getAsBoolean());
         assertTrue(chosen.get("gain").getAsDouble() >= -0.01);

@@ -53,7 +53,7 @@ public final class MapPlot {
     /** Draws it. @param base the blank that was varied; @param unit in what it is written; axes of lengths in what is returned are in it */
     public static ChartDrawing draw(Blank base, TwoWayMap m, Lines lines, double width, double height, TextMeasure measure, Lengths unit) {
         boolean turns = lines == Lines.TURNS;
-        return new RegionMap("Where it works", PlotWords.label(base, m.x(), unit), PlotWords.label(base, m.y(), unit), values(base, m.x(), unit), values(base, m.y(), unit),
+        return new RegionMap("Where every rule is passed, give or take aside", PlotWords.label(base, m.x(), unit), PlotWords.label(base, m.y(), unit), values(base, m.x(), unit), values(base, m.y(), unit),
                 m.failed(), turns ? m.turns() : Arrays.stream(m.closes()).map(row -> in(unit, row)).toArray(double[][]::new), turns ? turns() : heights(m, unit), names(m))
                 .draw(width, height, measure);
     }
@@ -92,12 +92,12 @@ public final class MapPlot {
     }
 
     private static String words(TwoWayMap.Region r) {
-        return r.failed().isEmpty() ? "works" : "fails: " + PlotWords.rules(r.failed());
+        return r.failed().isEmpty() ? "passes every rule" : "fails: " + PlotWords.rules(r.failed());
     }
 
-    /** What is said of the region that works: by which rules it is bounded. */
+    /** What is said of the region that passes every rule: by which rules it is bounded. */
     public static String bounds(TwoWayMap m) {
         return m.regions().stream().filter(r -> r.failed().isEmpty()).findFirst()
-                .map(r -> r.bounds().isEmpty() ? "Works everywhere here." : "Where it works is bounded by: " + PlotWords.rules(r.bounds()) + ".").orElse("Nothing here works.");
+                .map(r -> r.bounds().isEmpty() ? "Every rule is passed everywhere here." : "Where every rule is passed is bounded by: " + PlotWords.rules(r.bounds()) + ".").orElse("Nothing here passes every rule.");
     }
 }

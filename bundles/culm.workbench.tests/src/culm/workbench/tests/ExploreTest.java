@@ -220,12 +220,13 @@ class ExploreTest extends StudioTest {
         });
         until("the map is there", () -> !page.pending());
         String said = ui(() -> page.bar().said());
-        assertTrue(said.startsWith("Where it works is bounded by: "), said);
+        assertTrue(said.startsWith("Where every rule is passed is bounded by: "), said);
         assertTrue(said.contains("turns left"), said);
         keep("explore-map");
         List<String> words = ui(() -> figure("Map of two numbers") instanceof culm.workbench.internal.graphs.Figure f ? f.onScreen().orElseThrow() : null).flat().stream()
                 .filter(culm.figures.Text.class::isInstance).map(t -> ((culm.figures.Text) t).text()).toList();
         assertTrue(words.contains("tie length, mm") && words.contains("all widths, mm"), words.toString());
+        assertTrue(words.contains("passes every rule") && !words.contains("works"), "by its numbers alone no place has a verdict: " + words);
         ui(() -> mouse(figure("Map of two numbers"), org.eclipse.swt.SWT.MouseDown, figure("Map of two numbers").getClientArea().width / 2, 200));
         assertTrue(ui(() -> page.bar().said()).contains("tie length"), ui(() -> page.bar().said()));
         variants(editor, page);

@@ -30,7 +30,7 @@ import culm.workbench.internal.widgets.Clip;
 final class PairTable extends Canvas {
     private static final int WORDS = 250;
     private static final int COLUMN = 200;
-    private static final int CHANGE = 120;
+    private static final int CHANGE = 160;
 
     /** One line; without a first column the heading of what follows. */
     record Row(String words, String left, String right, String change) {
