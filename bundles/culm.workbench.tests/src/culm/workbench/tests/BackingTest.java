@@ -119,6 +119,20 @@ class BackingTest extends StudioTest {
     }
 
     @Test
+    void aCanvasThatShrinksAndGrowsIsPaintedAnewAndNotBeyondItsEdge() throws Exception {
+        RGB blank = rgb(new Rgb(255, 255, 255));
+        assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
+        ui(() -> canvas.setSize(20, 20));
+        ui(() -> backing.besides(OTHER, layer("ground", 0, 40, GREEN)));
+        assertEquals(List.of(rgb(GREEN), rgb(BLUE), blank), shown());
+        ui(() -> canvas.setSize(60, 30));
+        assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
+        ui(() -> canvas.setSize(40, 30));
+        assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
+        assertEquals(List.of("ground", "rest", "ground besides", "rest", "ground", "rest", "ground", "rest"), painted);
+    }
+
+    @Test
     void theReedIsTheSameHoweverItIsPainted() throws Exception {
         DesignEditor editor = open("trial-12.reed");
         ui(() -> session(editor).change(e -> e.setValue(Inputs.TIE_LENGTH, 71.4), ""));

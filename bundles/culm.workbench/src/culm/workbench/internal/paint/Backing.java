@@ -29,7 +29,9 @@ public final class Backing {
     private Image picture;
     private Pattern pattern;
     private Point size = new Point(0, 0);
+    private Point room = new Point(0, 0);
     private int finer;
+    private boolean unsure;
     private boolean right;
     private CompletableFuture<Void> begun;
 
@@ -56,8 +58,8 @@ public final class Backing {
         this.ground = ground;
         this.rest = rest;
         control.addListener(SWT.Dispose, e -> dispose());
-        control.addListener(SWT.Resize, e -> finer = 0);
-        control.addListener(SWT.ZoomChanged, e -> finer = 0);
+        control.addListener(SWT.Resize, e -> unsure = true);
+        control.addListener(SWT.ZoomChanged, e -> unsure = true);
     }
 
     /** The picture is no longer right. */
@@ -125,18 +127,26 @@ public final class Backing {
         gc.setBackgroundPattern(null);
     }
 
-    /** Makes a picture of the right size; false when there is no room for one. */
+    /** Makes a picture that has room for the control; false when there is nothing to show. A larger one stays: making one takes as long as painting it. */
     private boolean fits() {
         Point now = control.getSize();
         if (now.x <= 0 || now.y <= 0) {
             return false;
         }
-        if (finer == 0 || picture == null || !now.equals(size)) {
-            dispose();
-            finer = finer();
+        if (unsure || picture == null || !now.equals(size)) {
+            int fine = finer();
+            boolean same = picture != null && fine == finer;
+            if (!same || now.x > room.x || now.y > room.y) {
+                room = same ? new Point(Math.max(now.x, room.x), Math.max(now.y, room.y)) : now;
+                dispose();
+                picture = empty(room.x * fine, room.y * fine);
+                pattern = new Pattern(control.getDisplay(), picture);
+            } else {
+                forget();
+            }
+            finer = fine;
             size = now;
-            picture = empty(now.x * finer, now.y * finer);
-            pattern = new Pattern(control.getDisplay(), picture);
+            unsure = false;
         }
         return true;
     }
