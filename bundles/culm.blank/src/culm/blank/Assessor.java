@@ -4,32 +4,47 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 
 import culm.geometry.GeometryException;
 
 /** Computes every number of a blank. A number that cannot be had is left empty and its reason recorded; nothing is thrown for a bad blank. */
 public final class Assessor {
     private final Blank blank;
+    private final Optional<Executor> besides;
     private final List<Trouble> troubles = new ArrayList<>();
 
-    private Assessor(Blank blank) {
+    private Assessor(Blank blank, Optional<Executor> besides) {
         this.blank = blank;
+        this.besides = besides;
     }
 
     /** Assesses a blank. */
     public static Assessment assess(Blank blank) {
-        return told(blank, true);
+        return told(blank, true, Optional.empty());
+    }
+
+    /**
+     * Assesses a blank, a part of it at the same time elsewhere; the numbers are the same.
+     *
+     * @param blank   the blank, with types that several threads may ask at once
+     * @param besides where a part of it is computed
+     */
+    public static Assessment assess(Blank blank, Executor besides) {
+        return told(blank, true, Optional.of(besides));
     }
 
     /** Only closing, turns left, openings and marks: for solvers that try many blanks. Give or take, sensitivities, thread and bore are empty. */
     public static Assessment outline(Blank blank) {
-        return told(blank, false);
+        return told(blank, false, Optional.empty());
     }
 
-    private static Assessment told(Blank blank, boolean whole) {
+    private static Assessment told(Blank blank, boolean whole, Optional<Executor> besides) {
         try {
-            return new Assessor(blank).run(whole);
+            return new Assessor(blank, besides).run(whole);
         } catch (GeometryException late) {
             return refused(blank, late);
         }
@@ -62,6 +77,7 @@ public final class Assessor {
         double pitch = blank.number(Inputs.THREAD_PITCH);
         double end = tie - blank.number(Inputs.FOLDED_LENGTH);
         boolean laid = !judged.course().isEmpty();
+        Supplier<Wound> wound = whole ? apart(() -> wound(laid)) : () -> new Wound(Optional.empty(), Optional.empty());
 
         OptionalDouble at = judged.at();
         List<Sensitivity> slopes = List.of();
@@ -84,7 +100,7 @@ public final class Assessor {
         OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
         return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
                 bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, caneAbove(blank),
-                new Heights(blank, at), whole ? thread(laid) : Optional.empty(),
+                new Heights(blank, at), thread(wound.get()),
                 whole ? value("boreVolume", () -> boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));
     }
 
@@ -99,24 +115,37 @@ public final class Assessor {
         }
     }
 
-    private Optional<ThreadPath> thread(boolean laid) {
+    /** The thread's way, or why there is none. */
+    private record Wound(Optional<ThreadPath> path, Optional<Trouble> trouble) {
+        static Wound not(String path, String why) {
+            return new Wound(Optional.empty(), Optional.of(new Trouble("thread", path, why)));
+        }
+    }
+
+    private <R> Supplier<R> apart(Supplier<R> work) {
+        return besides.<Supplier<R>>map(where -> CompletableFuture.supplyAsync(work, where)::join).orElse(work);
+    }
+
+    private Optional<ThreadPath> thread(Wound wound) {
+        wound.trouble().ifPresent(troubles::add);
+        return wound.path();
+    }
+
+    private Wound wound(boolean laid) {
         double bottom = Heights.wrapBottom(blank);
         double top = blank.number(Inputs.WRAP_TOP);
         if (Double.isNaN(bottom)) {
-            troubles.add(new Trouble("thread", Inputs.WRAP_BOTTOM, "Without a cork, the bottom of the wrap has to be given to tell the thread's length."));
-            return Optional.empty();
+            return Wound.not(Inputs.WRAP_BOTTOM, "Without a cork, the bottom of the wrap has to be given to tell the thread's length.");
         }
         if (!laid || top > blank.number(Inputs.STAPLE_LENGTH) || bottom >= top) {
-            troubles.add(new Trouble("thread", Inputs.WRAP_TOP, bottom >= top ? "The bottom of the wrap is not below its top."
-                    : "The thread's length cannot be told before cane, wrap and staple go together."));
-            return Optional.empty();
+            return Wound.not(Inputs.WRAP_TOP, bottom >= top ? "The bottom of the wrap is not below its top."
+                    : "The thread's length cannot be told before cane, wrap and staple go together.");
         }
         try {
-            return Optional.of(ThreadPath.along(new Seam(blank), bottom, top, blank.number(Inputs.THREAD_DIAMETER), blank.number(Inputs.THREAD_PITCH),
-                    blank.number(Inputs.START_TURNS)));
+            return new Wound(Optional.of(ThreadPath.along(new Seam(blank), bottom, top, blank.number(Inputs.THREAD_DIAMETER), blank.number(Inputs.THREAD_PITCH),
+                    blank.number(Inputs.START_TURNS))), Optional.empty());
         } catch (GeometryException e) {
-            troubles.add(new Trouble("thread", e.path(), e.told()));
-            return Optional.empty();
+            return Wound.not(e.path(), e.told());
         }
     }
 

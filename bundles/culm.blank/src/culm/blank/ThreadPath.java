@@ -1,5 +1,10 @@
 package culm.blank;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+
 import culm.geometry.numeric.Gauss;
 
 /**
@@ -29,19 +34,20 @@ public record ThreadPath(double turnsUp, double turnsDown, double lengthUp, doub
     static ThreadPath along(Seam seam, double bottom, double top, double diameter, double pitch, double startTurns) {
         double start = top - startTurns * pitch;
         double cane = seam.tieLength() - seam.parts().foldedLength();
-        double up = layer(seam, start, top, cane, diameter, pitch, 1);
-        double over = layer(seam, Math.max(start, bottom), top, cane, diameter, pitch, 3);
-        double down = start > bottom ? layer(seam, bottom, start, cane, diameter, pitch, 1) : 0;
+        double[] cuts = DoubleStream.concat(DoubleStream.of(cane), DoubleStream.of(seam.parts().staple().shape().breaks())).sorted().toArray();
+        Map<Double, Double> known = new HashMap<>(); // the turns up and those over them lie on the same places
+        DoubleUnaryOperator around = z -> known.computeIfAbsent(z, seam::outerPerimeter);
+        double up = layer(around, start, top, cuts, diameter, pitch, 1);
+        double over = layer(around, Math.max(start, bottom), top, cuts, diameter, pitch, 3);
+        double down = start > bottom ? layer(around, bottom, start, cuts, diameter, pitch, 1) : 0;
         return new ThreadPath(startTurns, (top - bottom) / pitch, up, over + down);
     }
 
-    private static double layer(Seam seam, double from, double to, double cane, double diameter, double pitch, int around) {
+    private static double layer(DoubleUnaryOperator perimeter, double from, double to, double[] cuts, double diameter, double pitch, int around) {
         double a = Math.max(0, from);
         if (a >= to) {
             return 0;
         }
-        double[] cuts = java.util.stream.DoubleStream.concat(java.util.stream.DoubleStream.of(cane),
-                java.util.stream.DoubleStream.of(seam.parts().staple().shape().breaks())).sorted().toArray();
-        return Gauss.integrate(z -> Math.hypot(seam.outerPerimeter(z) + around * Math.PI * diameter, pitch) / pitch, a, to, cuts, QUADRATURE);
+        return Gauss.integrate(z -> Math.hypot(perimeter.applyAsDouble(z) + around * Math.PI * diameter, pitch) / pitch, a, to, cuts, QUADRATURE);
     }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -35,6 +36,11 @@ public record DesignedBlank(String name, Blank blank, Limits limits, Places plac
     public Assessment assess() {
         // A thread that was left behind may still hold the blank it worked on.
         return foreign() ? inTime(() -> Assessor.assess(blank), () -> Assessor.assess(blank.edit().build())) : Assessor.assess(blank);
+    }
+
+    /** The same, a part of it at the same time elsewhere where no plug-in's type is in it. @param besides where that part is computed */
+    public Assessment assess(Executor besides) {
+        return foreign() ? assess() : Assessor.assess(blank, besides);
     }
 
     /** Whether a type of a plug-in is in it, which may fail or never come back. */

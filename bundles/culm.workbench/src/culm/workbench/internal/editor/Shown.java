@@ -46,7 +46,7 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
         // A plug-in could hold it up: then it is prepared after the assessment, which has seen to that.
         Optional<CompletableFuture<Reed>> prepared = blank.foreign() ? Optional.empty()
                 : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides));
-        Assessment assessment = blank.assess();
+        Assessment assessment = blank.assess(besides);
         List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> Reed.of(assessment).ready());
         return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings), Optional.of(reed), List.of());
