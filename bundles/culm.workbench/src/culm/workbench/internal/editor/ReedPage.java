@@ -52,8 +52,12 @@ final class ReedPage extends Composite {
         section.paintBesides();
     }
 
+    /** The findings first, so that the reed is laid out once, for the room that they leave; again only when it needs another height than before. */
     private void layOut(boolean others) {
-        if (reed.heightChanged() || others) {
+        if (others) {
+            layout();
+        }
+        if (reed.heightChanged()) {
             layout();
         }
     }
