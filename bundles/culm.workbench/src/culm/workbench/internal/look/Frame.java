@@ -18,7 +18,7 @@ import culm.figures.Role;
 
 /**
  * What the platform makes around our parts: the window's ground, the stacks of tabs and the bars beside them. It has this program's colours as
- * soon as it is made and after every change. The platform's engine for style sheets does that too, and takes a fifth of the time in which
+ * soon as it is made and after every change. The platform's engine for style sheets does that too, and takes about an eighth of the time in which
  * the window opens beyond a bare one.
  */
 final class Frame {
