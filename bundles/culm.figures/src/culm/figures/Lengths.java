@@ -1,5 +1,7 @@
 package culm.figures;
 
+import java.math.BigDecimal;
+
 import culm.geometry.words.LengthText;
 import culm.geometry.words.Told;
 
@@ -49,7 +51,7 @@ public record Lengths(String sign, double mm, int fewerDigits, String areaSign, 
     /** A length in a sentence, without its unit. */
     @Override
     public String number(double length, int digits) {
-        return digits != AS_GIVEN ? fixed(length, digits) : fewerDigits == 0 ? Numbers.plain(length) : fixed(length, 2).replaceFirst("\\.0$", "");
+        return digits != AS_GIVEN ? fixed(length, digits) : fewerDigits == 0 ? BigDecimal.valueOf(length).stripTrailingZeros().toPlainString() : fixed(length, 2).replaceFirst("\\.0$", "");
     }
 
     /** A sentence with its lengths in this unit. @param sentence as {@link Told} writes it */

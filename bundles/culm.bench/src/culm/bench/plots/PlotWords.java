@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 
 import culm.blank.Blank;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Share;
 import culm.explore.Varied;
 import culm.figures.Lengths;
 import culm.figures.chart.AxisLabel;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.LengthText;
 import culm.model.text.Numbers;
 
 /** Words that plots and tables share. */
@@ -37,9 +37,9 @@ public final class PlotWords {
     }
 
     /** One value of an axis of numbers behind the axis's words; lengths with their unit. @param lengths in what lengths are written */
-    public static String value(Blank base, Axis axis, double value, LengthWords lengths) {
+    public static String value(Blank base, Axis axis, double value, Lengths lengths) {
         double round = Math.rint(value * ROUND) / ROUND;
-        return axis.label() + " " + (lengths(base, axis) ? lengths.number(round) + " " + lengths.sign() : Numbers.format(round));
+        return axis.label() + " " + (lengths(base, axis) ? lengths.number(round, LengthText.AS_GIVEN) + " " + lengths.sign() : Numbers.format(round));
     }
 
     private static Optional<Quantity> quantity(Blank base, Axis axis) {

@@ -15,7 +15,6 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.blank.rules.Rules;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.TwoWayMap;
@@ -75,19 +74,8 @@ class PlotUnitTest {
 
     @Test
     void aValueCarriesItsUnit() {
-        LengthWords thou = new LengthWords() {
-            @Override
-            public String number(double mm) {
-                return Lengths.THOU.fixed(mm, 1);
-            }
-
-            @Override
-            public String sign() {
-                return "thou";
-            }
-        };
-        assertEquals("tie length 71.5 mm", PlotWords.value(BASE, TIE, 71.500000001, LengthWords.MM));
-        assertEquals("tie length 2815 thou", PlotWords.value(BASE, TIE, 71.5, thou));
-        assertEquals("thickness lost 0.1", PlotWords.value(BASE, SHARE, 0.1, thou));
+        assertEquals("tie length 71.5 mm", PlotWords.value(BASE, TIE, 71.500000001, Lengths.MM));
+        assertEquals("tie length 2815 thou", PlotWords.value(BASE, TIE, 71.5, Lengths.THOU));
+        assertEquals("thickness lost 0.1", PlotWords.value(BASE, SHARE, 0.1, Lengths.THOU));
     }
 }

@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import culm.design.compare.Choice;
 import culm.design.compare.Difference;
-import culm.design.compare.LengthWords;
 import culm.design.compare.Side;
 import culm.design.compare.ThreeWay;
 import culm.geometry.profile.Profiles;
+import culm.geometry.words.LengthText;
 import culm.model.Design;
 import culm.model.Document;
 import culm.model.PartsFile;
@@ -124,20 +124,24 @@ class ThreeWayTest {
 
     @Test
     void lengthsAreWrittenInAnotherUnitWhenAsked() throws Exception {
-        Difference d = parts(parts().replace("fromFold=\"22\" width=\"5.1\"", "fromFold=\"22\" width=\"5.15\""), parts()).differences().get(0).in(new LengthWords() {
+        Difference d = parts(parts().replace("fromFold=\"22\" width=\"5.1\"", "fromFold=\"22\" width=\"5.15\""), parts()).differences().get(0).in(unit("cm", 10));
+        assertTrue(d.label().endsWith("width at 2.2 cm from the fold"), d.label());
+        assertEquals(List.of("0.51 cm", "0.515 cm"), List.of(d.before(), d.yours()));
+        assertEquals("5.15 mm", d.in(unit("mm", 1)).yours());
+    }
+
+    private static LengthText unit(String sign, double size) {
+        return new LengthText() {
             @Override
-            public String number(double mm) {
-                return String.valueOf(mm / 10);
+            public String number(double mm, int digits) {
+                return String.valueOf(mm / size);
             }
 
             @Override
             public String sign() {
-                return "cm";
+                return sign;
             }
-        });
-        assertTrue(d.label().endsWith("width at 2.2 cm from the fold"), d.label());
-        assertEquals(List.of("0.51 cm", "0.515 cm"), List.of(d.before(), d.yours()));
-        assertEquals("5.15 mm", d.in(LengthWords.MM).yours());
+        };
     }
 
     @Test

@@ -1,6 +1,10 @@
 package culm.design.compare;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+
+import culm.geometry.words.LengthText;
+import culm.geometry.words.Told;
 
 /**
  * One value that was changed; numbers have their units, lengths mm.
@@ -11,7 +15,7 @@ import java.util.List;
  * @param yours  what you have; empty when there is nothing
  * @param theirs what the others have; empty when there is nothing
  * @param side   who changed it
- * @param marked label and values as {@link Measures} keeps them, so that they can be written in another unit
+ * @param marked label and values as {@link Told} writes them, so that they can be written in another unit
  */
 public record Difference(String path, String label, String before, String yours, String theirs, Side side, List<String> marked) {
     /** Fixed from then on. */
@@ -25,12 +29,17 @@ public record Difference(String path, String label, String before, String yours,
     }
 
     /** The same with its lengths in another unit. */
-    public Difference in(LengthWords words) {
-        return of(path, side, marked, words);
+    public Difference in(LengthText unit) {
+        return of(path, side, marked, text -> Told.in(text, unit));
     }
 
-    static Difference of(String path, Side side, List<String> marked, LengthWords words) {
-        List<String> said = marked.stream().map(m -> Measures.in(m, words)).toList();
+    /** A difference with its lengths in mm. */
+    static Difference of(String path, Side side, List<String> marked) {
+        return of(path, side, marked, Told::mm);
+    }
+
+    private static Difference of(String path, Side side, List<String> marked, UnaryOperator<String> written) {
+        List<String> said = marked.stream().map(written).toList();
         return new Difference(path, said.get(0), said.get(1), said.get(2), said.get(3), side, marked);
     }
 }

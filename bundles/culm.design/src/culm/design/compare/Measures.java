@@ -1,26 +1,18 @@
 package culm.design.compare;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-
 import org.eclipse.emf.ecore.EObject;
 
 import culm.blank.Inputs;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.Told;
 import culm.model.Part;
 import culm.model.text.Numbers;
 
-/**
- * Numbers with their units. Lengths are kept in mm between two marks, and their unit's sign is two marks, so that a text can be written in another
- * unit when it is shown; {@link #in} writes it.
- */
+/** Numbers with their units. Lengths stand as {@link Told} writes them, so that a text can be written in another unit when it is shown. */
 final class Measures {
     private static final double PERCENT = 100;
     private static final double ROUND = 1e9;
-    /** Stands in no text of a person: it is reserved for what is no text. */
-    private static final String MARK = "\uFFFC";
-    private static final Pattern MARKED = Pattern.compile(MARK + "([^" + MARK + "]*)" + MARK);
 
     private Measures() {
     }
@@ -28,7 +20,7 @@ final class Measures {
     /** A number without its unit. @param measures what it is; null when that is not known */
     static String number(Quantity measures, double value) {
         if (measures == Quantity.LENGTH) {
-            return MARK + Numbers.format(value) + MARK;
+            return Told.given(value, Numbers.format(value));
         }
         return Numbers.format(measures == Quantity.SHARE ? Math.rint(value * PERCENT * ROUND) / ROUND : value);
     }
@@ -39,7 +31,7 @@ final class Measures {
             return "";
         }
         return switch (measures) {
-            case LENGTH -> " " + MARK + MARK;
+            case LENGTH -> " " + Told.UNIT;
             case SHARE -> " %";
             case COUNT -> Math.abs(value) == 1 ? " turn" : " turns";
             default -> " " + measures.unit();
@@ -49,16 +41,6 @@ final class Measures {
     /** A number with its unit. */
     static String of(Quantity measures, double value) {
         return number(measures, value) + unit(measures, value);
-    }
-
-    /** What a person wrote, without marks. */
-    static String plain(String text) {
-        return text.replace(MARK, "");
-    }
-
-    /** A text with its lengths in some unit. */
-    static String in(String marked, LengthWords words) {
-        return MARKED.matcher(marked).replaceAll(m -> Matcher.quoteReplacement(m.group(1).isEmpty() ? words.sign() : words.number(Double.parseDouble(m.group(1)))));
     }
 
     /** What a feature of an element measures. What the inputs do not hold is a length, or turns where it says so. */

@@ -145,7 +145,7 @@ final class MergeRun {
             return y;
         }
         Side side = alike ? Side.BOTH : !theirsChanged ? Side.YOURS : !yoursChanged ? Side.THEIRS : Side.CONFLICT;
-        differences.add(Difference.of(path, side, List.of(label, telling.of(b, measures), telling.of(y, measures), telling.of(t, measures)), LengthWords.MM));
+        differences.add(Difference.of(path, side, List.of(label, telling.of(b, measures), telling.of(y, measures), telling.of(t, measures))));
         Choice choice = choices.getOrDefault(path, side == Side.THEIRS ? Choice.THEIRS : Choice.YOURS);
         return choice == Choice.YOURS ? y : choice == Choice.THEIRS ? t : b;
     }

@@ -15,6 +15,7 @@ import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Profiles;
 import culm.geometry.profile.Quantity;
 import culm.geometry.profile.TableParameter;
+import culm.geometry.words.Told;
 import culm.model.Column;
 import culm.model.Element;
 import culm.model.How;
@@ -50,7 +51,7 @@ final class Telling {
         if (value instanceof Boolean yes) {
             return yes ? "yes" : "no";
         }
-        return value instanceof EObject object ? of(object) : value instanceof Enum<?> word ? Names.apart(word.toString()) : Measures.plain(value.toString());
+        return value instanceof EObject object ? of(object) : value instanceof Enum<?> word ? Names.apart(word.toString()) : Told.plain(value.toString());
     }
 
     private String of(EObject object) {

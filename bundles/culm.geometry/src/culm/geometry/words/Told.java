@@ -32,7 +32,17 @@ public final class Told {
 
     /** A length as it was given, without its unit. */
     public static String given(double mm) {
-        return marked(String.valueOf(mm), mm, LengthText.AS_GIVEN);
+        return given(mm, String.valueOf(mm));
+    }
+
+    /** The same as a person or a file wrote it. @param text it in mm, without its unit */
+    public static String given(double mm, String text) {
+        return marked(text, mm, LengthText.AS_GIVEN);
+    }
+
+    /** What a person wrote, without marks. */
+    public static String plain(String text) {
+        return text.replace(String.valueOf(MARK), "");
     }
 
     private static String marked(String text, double mm, int digits) {

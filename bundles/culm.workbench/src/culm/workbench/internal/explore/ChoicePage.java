@@ -18,7 +18,6 @@ import culm.bench.plots.ChoicePlot;
 import culm.bench.plots.PlotWords;
 import culm.blank.Inputs;
 import culm.design.DesignedBlank;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.BestChoice;
 import culm.explore.Chosen;
@@ -54,7 +53,7 @@ public final class ChoicePage extends Composite {
 
     /** What was found, of what. */
     private record Found(Study study, List<Axis> axes, Map<String, List<Link>> links, Chosen chosen) {
-        String words(LengthWords lengths) {
+        String words(Lengths lengths) {
             List<String> all = new ArrayList<>();
             for (int i = 0; i < axes.size(); i++) {
                 all.add(axes.get(i) instanceof Axis.Parts p ? p.label() + " \"" + chosen.texts().get(i) + "\""
@@ -74,7 +73,7 @@ public final class ChoicePage extends Composite {
                     numbers.put(id, chosen.values().get(i));
                 }
             }
-            return new Picked(parts, numbers, words(LengthWords.MM));
+            return new Picked(parts, numbers, words(Lengths.MM));
         }
     }
 
@@ -151,7 +150,7 @@ public final class ChoicePage extends Composite {
     private void take(Found now) {
         found = Optional.of(now);
         Chosen c = now.chosen();
-        String first = now.words(workshop.units().now().words());
+        String first = now.words(workshop.units().now().drawn());
         String share = PlotWords.percent(c.best().passed().value()) + " of the blanks pass";
         sentence.setText(!c.certain() ? "Nothing among these is surely better than the design as it is: " + PlotWords.percent(c.baseline().passed().value()) + " of the blanks pass."
                 : Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");

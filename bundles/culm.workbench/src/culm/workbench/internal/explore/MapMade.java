@@ -7,7 +7,6 @@ import java.util.Optional;
 import culm.bench.plots.MapPlot;
 import culm.bench.plots.PlotWords;
 import culm.blank.Blank;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.TwoWayMap;
@@ -85,7 +84,7 @@ record MapMade(Blank base, Judging judging, TwoWayMap map, MapPlot.Lines lines) 
     }
 
     /** A crossing in words. */
-    String words(int[] at, LengthWords lengths) {
+    String words(int[] at, Lengths lengths) {
         return PlotWords.value(base, map.x(), map.x().values()[at[0]], lengths) + ", " + PlotWords.value(base, map.y(), map.y().values()[at[1]], lengths);
     }
 

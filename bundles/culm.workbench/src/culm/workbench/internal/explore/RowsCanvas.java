@@ -35,6 +35,8 @@ public final class RowsCanvas extends Canvas {
     private static final int PAD = 6;
     /** The design itself among the rows. */
     public static final int OWN = -1;
+    /** A verdict that is not known yet. */
+    static final String NOT_YET = "…";
     /** Rows that are judged at once: what is seen comes soon, and nothing else waits long. */
     private static final int AT_ONCE = 8;
     private final Workshop workshop;
@@ -168,7 +170,7 @@ public final class RowsCanvas extends Canvas {
 
     /** {@return the verdict of a row, or of the design itself; dots while it is not known} */
     public String verdict(int row) {
-        return judged.containsKey(row) ? judged.get(row).words() : "…";
+        return judged.containsKey(row) ? judged.get(row).words() : NOT_YET;
     }
 
     /** Lengths are shown in another unit. */

@@ -11,9 +11,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 import culm.bench.plots.MapPlot;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.VariantHead;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
@@ -106,9 +106,9 @@ final class SightBar extends Composite {
         return (Axis.Numbers) axes.stream().filter(a -> a.id().equals(id)).findFirst().orElseThrow();
     }
 
-    /** What is said of a crossing. */
-    String said(MapMade m, int[] at, LengthWords lengths) {
+    /** What is said of a crossing. @param verdict the one it would have as a design */
+    String said(MapMade m, int[] at, String verdict, Lengths lengths) {
         double turns = m.map().turns()[at[1]][at[0]];
-        return m.words(at, lengths) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", " + m.judged(at).words();
+        return m.words(at, lengths) + ": " + (Double.isNaN(turns) ? "never closes" : String.format(Locale.ROOT, "%.1f turns left", turns)) + ", " + verdict;
     }
 }

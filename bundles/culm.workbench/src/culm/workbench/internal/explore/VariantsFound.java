@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 
 import culm.bench.plots.PlotWords;
 import culm.blank.Blank;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.VariantBlock;
@@ -21,6 +20,7 @@ import culm.explore.VariantTable.Result;
 import culm.explore.Variants;
 import culm.explore.Varied;
 import culm.explore.Watcher;
+import culm.figures.Lengths;
 import culm.model.studio.Link;
 
 /**
@@ -101,12 +101,7 @@ public record VariantsFound(Blank base, Judging judging, VariantTable table, Lin
     /** The verdict that a variant would have as a design. */
     Judging.Judged judged(Line line) {
         double[] values = line.values();
-        Blank with = base;
-        for (int i = 0; i < values.length; i++) {
-            if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
-                with = axis.choices().get((int) values[i]).into().apply(with);
-            }
-        }
+        Blank with = withParts(values);
         for (int i = 0; i < values.length; i++) {
             if (axes().get(i) instanceof Axis.Numbers axis && !Double.isNaN(values[i])) {
                 with = Varied.with(with, axis.id(), values[i]);
@@ -115,16 +110,26 @@ public record VariantsFound(Blank base, Judging judging, VariantTable table, Lin
         return judging.of(with, line.failed());
     }
 
+    /** The design with the parts of a variant. */
+    private Blank withParts(double[] values) {
+        Blank with = base;
+        for (int i = 0; i < values.length; i++) {
+            if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
+                with = axis.choices().get((int) values[i]).into().apply(with);
+            }
+        }
+        return with;
+    }
+
     /** What a row is, to be made a design. */
     Picked picked(double[] values) {
         Map<String, Link> parts = new TreeMap<>();
         Map<String, Double> numbers = new TreeMap<>();
         List<String> words = new ArrayList<>();
-        Blank with = base;
+        Blank with = withParts(values);
         for (int i = 0; i < values.length; i++) {
             if (axes().get(i) instanceof Axis.Parts axis && !Double.isNaN(values[i])) {
                 parts.put(axis.id(), links.get(axis.id()).get((int) values[i]));
-                with = axis.choices().get((int) values[i]).into().apply(with);
                 words.add(axis.label() + " \"" + axis.text((int) values[i]) + "\"");
             }
         }
@@ -132,7 +137,7 @@ public record VariantsFound(Blank base, Judging judging, VariantTable table, Lin
             Axis axis = axes().get(i);
             if (axis instanceof Axis.Numbers && !Double.isNaN(values[i]) && values[i] != Varied.value(with, axis.id())) {
                 numbers.put(axis.id(), values[i]);
-                words.add(PlotWords.value(base, axis, values[i], LengthWords.MM));
+                words.add(PlotWords.value(base, axis, values[i], Lengths.MM));
             }
         }
         return new Picked(parts, numbers, words.isEmpty() ? "as it is" : String.join(", ", words));

@@ -13,12 +13,12 @@ import org.eclipse.swt.widgets.Composite;
 import culm.bench.plots.MapPlot;
 import culm.blank.Inputs;
 import culm.design.DesignedBlank;
-import culm.design.compare.LengthWords;
 import culm.explore.Axis;
 import culm.explore.Study;
 import culm.explore.VariantPlan;
 import culm.explore.VariantTable;
 import culm.explore.Varied;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.problem.FileProblemException;
@@ -55,6 +55,7 @@ public final class VariantsPage extends Composite {
     private final PickActions actions;
     private final KeptBar kept;
     private final Recompute<Ordered> ordering;
+    private final Recompute<Crossed> crossings;
     private Optional<VariantsFound> found = Optional.empty();
     private Optional<MapMade> made = Optional.empty();
     private RowOrder order = RowOrder.ALL;
@@ -63,12 +64,17 @@ public final class VariantsPage extends Composite {
     private record Ordered(VariantsFound of, int[] rows, RowOrder how) {
     }
 
+    /** A crossing of the map with the verdict it would have as a design. */
+    private record Crossed(MapMade map, int[] at, String verdict) {
+    }
+
     VariantsPage(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         this.workshop = workshop;
         this.session = session;
         this.refused = refused;
         this.ordering = new Recompute<>(workshop.worker(), workshop.look()::later, this::ordered);
+        this.crossings = new Recompute<>(workshop.worker(), workshop.look()::later, this::crossed);
         workshop.look().dress(this, Role.PAPER, Role.INK);
         GridLayout layout = new GridLayout();
         layout.marginWidth = 12;
@@ -246,8 +252,20 @@ public final class VariantsPage extends Composite {
     private void cross(double x, double y) {
         made.ifPresent(m -> {
             crossing = m.nearest(x, y, workshop.units().now().drawn());
-            bar.say(sightBar.said(m, crossing, workshop.units().now().words()), false);
+            said(m, crossing, RowsCanvas.NOT_YET);
+            int[] at = crossing;
+            crossings.ask(() -> new Crossed(m, at, m.judged(at).words()));
         });
+    }
+
+    private void crossed(Crossed now) {
+        if (!isDisposed() && crossing == now.at()) {
+            said(now.map(), now.at(), now.verdict());
+        }
+    }
+
+    private void said(MapMade m, int[] at, String verdict) {
+        bar.say(sightBar.said(m, at, verdict, workshop.units().now().drawn()), false);
     }
 
     /** Compares all rows with the chosen one. */
@@ -260,7 +278,7 @@ public final class VariantsPage extends Composite {
     private Optional<Picked> picked() {
         if (sight() == Sight.MAP) {
             return crossing == null ? Optional.empty() : made.map(m -> new Picked(java.util.Map.of(), java.util.Map.of(m.map().x().id(), m.map().x().values()[crossing[0]],
-                    m.map().y().id(), m.map().y().values()[crossing[1]]), m.words(crossing, LengthWords.MM)));
+                    m.map().y().id(), m.map().y().values()[crossing[1]]), m.words(crossing, Lengths.MM)));
         }
         return table.chosen() < 0 ? Optional.empty() : found.map(f -> f.picked(f.line(table.chosen()).values()));
     }
@@ -310,7 +328,7 @@ public final class VariantsPage extends Composite {
 
     /** {@return whether something is still to come} */
     public boolean pending() {
-        return bar.running() || ordering.pending() || table.pending() || kept.pending();
+        return bar.running() || ordering.pending() || table.pending() || crossings.pending() || kept.pending();
     }
 
     /** {@return its drawings} */

@@ -57,7 +57,7 @@ final class ChangesText {
                 case CHANGED -> change.differences().isEmpty() ? " changed" : "";
             }).append('\n');
             for (Difference in : change.differences()) {
-                Difference d = in.in(units.now().words());
+                Difference d = in.in(units.now().drawn());
                 all.append("    ").append(d.label()).append(":  ").append(said(d.before())).append(" \u2192 ").append(said(d.yours())).append('\n');
             }
         }

@@ -4,9 +4,7 @@ import java.util.List;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Verdict;
-import culm.design.compare.LengthWords;
 import culm.figures.Lengths;
-import culm.geometry.words.LengthText;
 import culm.model.text.Numbers;
 
 /** In what lengths are shown and typed; files always hold mm. */
@@ -31,21 +29,6 @@ public enum LengthUnit {
     /** {@return the same for drawings} */
     public Lengths drawn() {
         return drawn;
-    }
-
-    /** {@return how comparisons write lengths} */
-    public LengthWords words() {
-        return this == MM ? LengthWords.MM : new LengthWords() {
-            @Override
-            public String number(double mm) {
-                return drawn.number(mm, LengthText.AS_GIVEN);
-            }
-
-            @Override
-            public String sign() {
-                return LengthUnit.this.sign();
-            }
-        };
     }
 
     /** {@return findings with the lengths of their sentences in this unit} @param findings as rules give them */

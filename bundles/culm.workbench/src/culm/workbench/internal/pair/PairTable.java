@@ -77,7 +77,7 @@ final class PairTable extends Canvas {
     private List<Row> rows(DesignComparison c) {
         List<Row> all = new ArrayList<>();
         all.add(new Row("Computed", "", "", ""));
-        c.results().forEach(r -> all.add(new Row(r.label(), number(r, r.left()), number(r, r.right()), change(number(r, r.left()), number(r, r.right())))));
+        c.results().forEach(r -> all.add(new Row(r.label(), number(r, r.left()), number(r, r.right()), change(r))));
         all.add(new Row(c.inputs().isEmpty() ? "Given: nothing differs" : "Given, where they differ", "", "", ""));
         for (InputRow r : c.inputs()) {
             all.add(new Row(r.label(), r.left().isEmpty() ? "none" : r.left(), r.right().isEmpty() ? "none" : r.right(), ""));
@@ -85,37 +85,43 @@ final class PairTable extends Canvas {
         return List.copyOf(all);
     }
 
-    /** No more digits than a caliper sees: hundredths across the reed, tenths along it. */
     private String number(ResultRow row, OptionalDouble value) {
-        if (value.isEmpty()) {
-            return "none";
+        return value.isEmpty() ? "none" : bare(row, value.getAsDouble()) + sign(row);
+    }
+
+    /** No more digits than a caliper sees: hundredths across the reed, tenths along it. */
+    private String bare(ResultRow row, double value) {
+        if (bore(row)) {
+            return Numbers.fixed(value / 1000, 3);
         }
-        if (row.name().equals("boreVolume")) {
-            return Numbers.fixed(value.getAsDouble() / 1000, 3) + "\u2009cm\u00b3";
-        }
+        double step = Math.pow(10, -form(row).decimals());
+        double rounded = Math.rint(value / step) * step;
+        return form(row).bare(rounded == 0 ? 0 : rounded);
+    }
+
+    private String sign(ResultRow row) {
+        String sign = bore(row) ? "cm\u00b3" : form(row).sign();
+        return sign.isEmpty() ? "" : "\u2009" + sign;
+    }
+
+    private static boolean bore(ResultRow row) {
+        return row.name().equals("boreVolume");
+    }
+
+    private NumberForm form(ResultRow row) {
         LengthUnit unit = row.quantity() == Quantity.LENGTH ? units.now() : LengthUnit.MM;
-        NumberForm form = new NumberForm(row.quantity(), unit, row.name().startsWith("open") ? 2 : 1);
-        double step = Math.pow(10, -form.decimals());
-        double rounded = Math.rint(value.getAsDouble() / step) * step;
-        return form.text(rounded == 0 ? 0 : rounded);
+        return new NumberForm(row.quantity(), unit, row.name().startsWith("open") ? 2 : 1);
     }
 
     /** Right less left as they are shown, so that a row adds up; the head says that it is so. */
-    private static String change(String left, String right) {
-        int sign = left.indexOf('\u2009');
-        if (left.equals("none") || right.equals("none")) {
+    private String change(ResultRow row) {
+        if (row.left().isEmpty() || row.right().isEmpty()) {
             return "";
         }
-        if (left.equals(right)) {
-            return "same";
-        }
-        String text = culm.figures.Numbers.difference(number(right), number(left));
-        return (text.startsWith("\u2212") ? text : "+" + text) + (sign < 0 ? "" : left.substring(sign));
-    }
-
-    private static String number(String withUnit) {
-        int sign = withUnit.indexOf('\u2009');
-        return sign < 0 ? withUnit : withUnit.substring(0, sign);
+        String left = bare(row, row.left().getAsDouble());
+        String right = bare(row, row.right().getAsDouble());
+        String change = culm.figures.Numbers.difference(right, left);
+        return left.equals(right) ? "same" : (change.startsWith("\u2212") ? "" : "+") + change + sign(row);
     }
 
     private int line() {

@@ -36,7 +36,7 @@ public final class CompareDialog extends PaperDialog {
      */
     public CompareDialog(Shell shell, Workshop workshop, List<Compared> files) {
         super(shell, workshop.look(), "Yours and theirs", SIZE);
-        this.files = files.stream().map(f -> f.in(workshop.units().now().words())).toList();
+        this.files = files.stream().map(f -> f.in(workshop.units().now().drawn())).toList();
     }
 
     /** The dialog for one file. */

@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 
 import culm.design.compare.Difference;
-import culm.design.compare.LengthWords;
 import culm.design.compare.Side;
 import culm.design.compare.ThreeWay;
+import culm.geometry.words.LengthText;
 
 /**
  * What differs in one file.
@@ -21,8 +21,8 @@ public record Compared(String file, List<Difference> rows) {
     }
 
     /** {@return the same with lengths in some unit} */
-    Compared in(LengthWords words) {
-        return new Compared(file, rows.stream().map(d -> d.in(words)).toList());
+    Compared in(LengthText unit) {
+        return new Compared(file, rows.stream().map(d -> d.in(unit)).toList());
     }
 
     /** {@return everything in which versions of a file differ} */

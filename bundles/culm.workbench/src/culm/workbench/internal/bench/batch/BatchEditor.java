@@ -22,6 +22,7 @@ import culm.workbench.internal.bench.BenchEditor;
 import culm.workbench.internal.bench.BenchHeader;
 import culm.workbench.internal.bench.DesignChoice;
 import culm.workbench.internal.bench.grid.Grid;
+import culm.workbench.internal.bench.grid.GridColumn;
 import culm.workbench.internal.editor.Recompute;
 
 /** The editor for a batch of measured staples: the table, and beside it the settings it comes to. */
@@ -207,7 +208,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
 
     /** {@return the units below the heads, empty where there is none} */
     public List<String> units() {
-        return rows.columns().stream().map(culm.workbench.internal.bench.grid.GridColumn::unit).toList();
+        return rows.columns().stream().map(GridColumn::unit).toList();
     }
 
     /** {@return the sentence under the name} */
