@@ -73,7 +73,7 @@ final class Frame {
         boolean empty = folder.getItemCount() == 0;
         Color strip = look.colour(empty ? Role.PAPER : Role.STRIP);
         if (!(folder.getRenderer() instanceof Tabs)) {
-            folder.setRenderer(new Tabs(folder));
+            folder.setRenderer(new Tabs(folder, look));
         }
         folder.setSimple(true);
         ground(folder, strip);

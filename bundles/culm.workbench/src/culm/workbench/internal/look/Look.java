@@ -62,18 +62,9 @@ public final class Look {
      */
     public void dark(boolean now) {
         if (dark != now) {
-            redress(now);
+            dark = now;
+            listeners.forEach(Runnable::run);
         }
-    }
-
-    /**
-     * The same, and everything is given its colours again even when that is no change.
-     *
-     * @param now whether dark
-     */
-    public void redress(boolean now) {
-        dark = now;
-        listeners.forEach(Runnable::run);
     }
 
     /**

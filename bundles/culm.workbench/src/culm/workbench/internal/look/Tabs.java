@@ -8,9 +8,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 
-import culm.figures.Palette;
 import culm.figures.Role;
-import culm.workbench.internal.paint.SwtColors;
 
 /**
  * The tabs as the platform paints them, but the chosen one in this program's colours: the platform's own looks like the others on a stack that is
@@ -18,14 +16,17 @@ import culm.workbench.internal.paint.SwtColors;
  */
 public final class Tabs extends CTabFolderRenderer {
     private static final int STRIP = 2;
+    private final Look look;
 
     /**
      * Paints the tabs of a folder.
      *
      * @param parent the folder
+     * @param look its colours
      */
-    public Tabs(CTabFolder parent) {
+    Tabs(CTabFolder parent, Look look) {
         super(parent);
+        this.look = look;
     }
 
     @Override
@@ -38,19 +39,13 @@ public final class Tabs extends CTabFolderRenderer {
         Rectangle tab = parent.getItem(part).getBounds();
         if (tab.width > 2) {
             Color before = gc.getBackground();
-            gc.setBackground(parent.getSelectionBackground());
+            gc.setBackground(look.colour(Role.PAPER));
             gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, tab.height - 1);
-            gc.setBackground(strip());
+            gc.setBackground(look.colour(inUse() ? Role.THREAD : Role.RULE));
             gc.fillRectangle(tab.x + 1, tab.y + 1, tab.width - 2, STRIP);
             gc.setBackground(before);
         }
         super.draw(part, state & ~SWT.BACKGROUND, bounds, gc);
-    }
-
-    private Color strip() {
-        Color ground = parent.getSelectionBackground();
-        Palette palette = ground.getRed() + ground.getGreen() + ground.getBlue() < 3 * 128 ? Palette.DARK : Palette.LIGHT;
-        return SwtColors.of(palette.of(inUse() ? Role.THREAD : Role.RULE));
     }
 
     private boolean inUse() {

@@ -53,18 +53,14 @@ public final class ThemeChoice {
      * @param dark whether dark
      */
     public void choose(boolean dark) {
-        apply(dark);
+        NativeTheme.dark(dark);
+        look.dark(dark);
         settings().putBoolean(DARK, dark);
         try {
             settings().flush();
         } catch (BackingStoreException e) {
             ILog.get().warn("The choice of colours is not remembered.", e);
         }
-    }
-
-    private void apply(boolean dark) {
-        NativeTheme.dark(dark);
-        look.redress(dark);
     }
 
     private static Preferences settings() {
