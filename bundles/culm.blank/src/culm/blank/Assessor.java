@@ -108,7 +108,7 @@ public final class Assessor {
         double top = blank.number(Inputs.STAPLE_LENGTH);
         double uncertainty = Math.sqrt(slopes.stream().mapToDouble(s -> s.contribution() * s.contribution()).sum());
         try {
-            return Optional.of(GiveOrTake.of(blank, at.isPresent() ? top - at.getAsDouble() : Double.NaN, uncertainty));
+            return Optional.of(GiveOrTake.of(blank, at.isPresent() ? top - at.getAsDouble() : Double.NaN, uncertainty, besides));
         } catch (GeometryException e) {
             troubles.add(new Trouble("sidesCloseBand", e.path(), e.told()));
             return Optional.empty();

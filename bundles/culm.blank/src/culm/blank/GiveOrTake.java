@@ -2,6 +2,11 @@ package culm.blank;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+
+import org.hipparchus.util.KthSelector;
 
 import culm.geometry.GeometryException;
 
@@ -23,13 +28,15 @@ final class GiveOrTake {
     private static final int PART = 256;
 
     private final Blank blank;
+    private final Optional<Executor> besides;
     private final double overlap;
     private Optional<Band> closing = Optional.empty();
     private Optional<Band> turns = Optional.empty();
     private Optional<Band> openAtTop = Optional.empty();
 
-    private GiveOrTake(Blank blank) {
+    private GiveOrTake(Blank blank, Optional<Executor> besides) {
         this.blank = blank;
+        this.besides = besides;
         this.overlap = blank.number(Inputs.STAPLE_LENGTH) - blank.number(Inputs.TIE_LENGTH) + blank.number(Inputs.FOLDED_LENGTH);
     }
 
@@ -37,10 +44,11 @@ final class GiveOrTake {
      * The bands of a blank that lies on its staple.
      * @param depth       distance of the closing below the staple's top, mm; NaN when the sides never close
      * @param uncertainty estimate of the closing's standard uncertainty, mm, to know how far to look; 0 when there is none
+     * @param besides     where a part of the draws is made at the same time; the bands are the same
      * @throws GeometryException when the blank, or the one that worked, cannot be computed near the top
      */
-    static GiveOrTake of(Blank blank, double depth, double uncertainty) {
-        GiveOrTake result = new GiveOrTake(blank);
+    static GiveOrTake of(Blank blank, double depth, double uncertainty, Optional<Executor> besides) {
+        GiveOrTake result = new GiveOrTake(blank, besides);
         boolean closes = !Double.isNaN(depth);
         double look = Math.min(result.overlap, closes ? depth + FAR * uncertainty + LEAST_SHARE * result.overlap : LEAST_SHARE * result.overlap);
         if (!result.bands(look, closes) && look < result.overlap) {
@@ -67,20 +75,27 @@ final class GiveOrTake {
         double[] middle = column(spread.at(new double[spread.names().size()][1]), 0);
         double[] first = firstOrder(spread);
         double[][] drawn = draws(spread);
-        double[] heights = drawn[0];
-        openAtTop = Optional.of(band(middle[2], first[2], drawn[2], Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+        openAtTop = Optional.of(band(middle[2], first[2], Tails.of(drawn[2]), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
         if (!closes) {
             return true;
         }
         double top = blank.number(Inputs.STAPLE_LENGTH);
         double wrap = (blank.number(Inputs.WRAP_TOP) - top) / blank.number(Inputs.THREAD_PITCH);
+        Tails heights = Tails.of(drawn[0]);
         closing = Optional.of(band(middle[0], first[0], heights, top - overlap, top));
-        turns = Optional.of(band(middle[1], first[1], drawn[1], wrap, Double.POSITIVE_INFINITY));
-        return low(heights) > top - look;
+        turns = Optional.of(band(middle[1], first[1], Tails.of(drawn[1]), wrap, Double.POSITIVE_INFINITY));
+        return heights.low > top - look;
     }
 
-    private double low(double[] sorted) {
-        return sorted[(int) Math.ceil(TAIL * sorted.length) - 1];
+    /** Where 95 % of the draws end on either side, and the share of those without an end. */
+    private record Tails(double low, double high, double never) {
+        /** @param drawn in any order; put into another */
+        static Tails of(double[] drawn) {
+            double never = Arrays.stream(drawn).filter(Double::isInfinite).count() / (double) drawn.length;
+            int tail = (int) Math.ceil(TAIL * drawn.length) - 1;
+            KthSelector nth = new KthSelector(); // sorting them all took longer than drawing them
+            return new Tails(nth.select(drawn, null, tail), nth.select(drawn, null, drawn.length - 1 - tail), never);
+        }
     }
 
     private static double[] column(double[][] rows, int i) {
@@ -108,39 +123,44 @@ final class GiveOrTake {
         return half;
     }
 
-    private static double[][] draws(Spread spread) {
-        int n = spread.names().size();
+    /** Whoever has time takes the next part. */
+    private double[][] draws(Spread spread) {
         LatinDraws draws = new LatinDraws(spread.names());
         double[][] drawn = new double[3][LatinDraws.DRAWS];
-        double[][] x = new double[n][PART];
-        for (int from = 0; from < LatinDraws.DRAWS; from += PART) {
-            for (int k = 0; k < n; k++) {
-                draws.fill(k, from, spread.reach(k), x[k]);
+        AtomicInteger next = new AtomicInteger();
+        Runnable take = () -> {
+            double[][] x = new double[spread.names().size()][PART];
+            for (int from = next.getAndAdd(PART); from < LatinDraws.DRAWS; from = next.getAndAdd(PART)) {
+                part(spread, draws, from, x, drawn);
             }
-            double[][] part = spread.at(x);
-            for (int r = 0; r < drawn.length; r++) {
-                System.arraycopy(part[r], 0, drawn[r], from, PART);
-            }
-        }
-        for (double[] values : drawn) {
-            Arrays.sort(values);
-        }
+        };
+        Optional<CompletableFuture<Void>> other = besides.map(where -> CompletableFuture.runAsync(take, where));
+        take.run();
+        other.ifPresent(CompletableFuture::join);
         return drawn;
     }
 
+    private static void part(Spread spread, LatinDraws draws, int from, double[][] x, double[][] drawn) {
+        for (int k = 0; k < x.length; k++) {
+            draws.fill(k, from, spread.reach(k), x[k]);
+        }
+        double[][] part = spread.at(x);
+        for (int r = 0; r < drawn.length; r++) {
+            System.arraycopy(part[r], 0, drawn[r], from, PART);
+        }
+    }
+
     /** The first order's band, or that of the draws where it is off; ends beyond what can be told are cut off. */
-    private static Band band(double value, double firstHalf, double[] sorted, double lowest, double highest) {
-        int tail = (int) Math.ceil(TAIL * sorted.length) - 1;
-        double low = sorted[tail];
-        double high = sorted[sorted.length - 1 - tail];
-        double never = Arrays.stream(sorted).filter(Double::isInfinite).count() / (double) sorted.length;
+    private static Band band(double value, double firstHalf, Tails drawn, double lowest, double highest) {
+        double low = drawn.low;
+        double high = drawn.high;
         boolean open = Double.isInfinite(low) || Double.isInfinite(high);
         double half = Double.isInfinite(high) ? value - low : Double.isInfinite(low) ? high - value : (high - low) / 2;
         boolean off = Double.isInfinite(high) ? value + firstHalf < highest : Math.abs(value + firstHalf - high) > A_TENTH * half;
         off |= Double.isInfinite(low) ? value - firstHalf > lowest : Math.abs(value - firstHalf - low) > A_TENTH * half;
         if (off) {
-            return new Band(Math.max(lowest, low), Math.min(highest, high), half, open, never, true);
+            return new Band(Math.max(lowest, low), Math.min(highest, high), half, open, drawn.never, true);
         }
-        return new Band(Math.max(lowest, value - firstHalf), Math.min(highest, value + firstHalf), firstHalf, open, never, false);
+        return new Band(Math.max(lowest, value - firstHalf), Math.min(highest, value + firstHalf), firstHalf, open, drawn.never, false);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import culm.geometry.GeometryException;
 import culm.geometry.numeric.Chebyshev;
@@ -19,6 +20,8 @@ final class Response {
     private static final double STEP = 0.8660254037844386;
     private static final double SMALL = 0.02;
     private static final double NOTHING = 1e-9;
+    /** Of the barycentric formula in the extrema of a Chebyshev polynomial. */
+    private static final double[] WEIGHTS = IntStream.range(0, NODES).mapToDouble(j -> (j % 2 == 0 ? 1 : -1) * (j == 0 || j == NODES - 1 ? 0.5 : 1)).toArray();
     private static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
             Inputs.WRAP_BOTTOM, Inputs.FINISHED, Inputs.SLIPPED, Inputs.CROOKED, Inputs.THREAD_DIAMETER, Inputs.THREAD_PITCH, Inputs.START_TURNS);
 
@@ -160,7 +163,7 @@ final class Response {
             if (distance == 0) {
                 return open[j];
             }
-            double weight = (j % 2 == 0 ? 1 : -1) * (j == 0 || j == NODES - 1 ? 0.5 : 1) / distance;
+            double weight = WEIGHTS[j] / distance;
             above += weight * open[j];
             below += weight;
         }

@@ -83,7 +83,12 @@ final class Spread {
         double[][] open = new double[Response.NODES][moves];
         response.open(x, places, open);
         double[] shift = worked == null ? new double[moves] : worked.shift(x);
-        double[] aside = x[index.get(Inputs.CROOKED)];
+        double[] aside = moved(x, Inputs.CROOKED);
+        double[] tied = moved(x, Inputs.TIE_LENGTH);
+        double[] halved = moved(x, Inputs.FOLDED_LENGTH);
+        double[] longer = moved(x, Inputs.STAPLE_LENGTH);
+        double[] higher = moved(x, Inputs.WRAP_TOP);
+        double[] wider = moved(x, Inputs.THREAD_PITCH);
         double[] one = new double[Response.NODES];
         for (int i = 0; i < moves; i++) {
             double extra = Math.abs(crooked + aside[i]) - 2 * shift[i];
@@ -93,16 +98,16 @@ final class Spread {
             result[2][i] = one[0];
             boolean never = one[0] > 0;
             result[0][i] = never ? Double.POSITIVE_INFINITY
-                    : Math.max(tie + moved(x, Inputs.TIE_LENGTH, i) - folded - moved(x, Inputs.FOLDED_LENGTH, i), top + moved(x, Inputs.STAPLE_LENGTH, i) - deepest(one));
-            result[1][i] = never ? Double.NEGATIVE_INFINITY
-                    : (wrapTop + moved(x, Inputs.WRAP_TOP, i) - result[0][i]) / (pitch + moved(x, Inputs.THREAD_PITCH, i));
+                    : Math.max(tie + tied[i] - folded - halved[i], top + longer[i] - deepest(one));
+            result[1][i] = never ? Double.NEGATIVE_INFINITY : (wrapTop + higher[i] - result[0][i]) / (pitch + wider[i]);
         }
         return result;
     }
 
-    private double moved(double[][] x, String path, int move) {
+    /** How far one input is moved in each move; not at all when it does not move. */
+    private double[] moved(double[][] x, String path) {
         Integer k = index.get(path);
-        return k == null ? 0 : x[k][move];
+        return k == null ? new double[x[0].length] : x[k];
     }
 
     /** The first change of sign below the top: between two nodes by the polynomial through all of them. */

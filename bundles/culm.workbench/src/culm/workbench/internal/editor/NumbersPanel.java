@@ -77,7 +77,7 @@ final class NumbersPanel extends Canvas {
             e.gc.drawString(line.words(), MARGIN, y, true);
             e.gc.setFont(look.font(Size.BODY, line.weak() ? SWT.NORMAL : SWT.BOLD));
             e.gc.setForeground(look.colour(line.weak() ? Role.QUIET : Role.INK));
-            int w = e.gc.stringExtent(line.value()).x;
+            int w = (int) look.measure().width(line.value(), Size.BODY, !line.weak());
             e.gc.drawString(line.value(), MARGIN + width - w, y, true);
             y += lineHeight();
         }

@@ -42,6 +42,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private static final double GRAPH_LEAST = 70;
     private static final double LANE_MOST = 260;
     private static final double NARROWEST = 260;
+    static final int SPARE = 20;
     private static final double ZOOM_STEP = 1.25;
     private static final double ZOOM_MOST = 40;
     private final Units units;
@@ -114,9 +115,11 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
         return best;
     }
 
+    /** A little more room than is needed does not count: else all would be laid out twice whenever a label goes to another row. */
     private void learn(ReedDrawing of, double width, double graph) {
-        if (width == getClientArea().width) {
-            bare = (int) Math.ceil(of.drawing().height() - graph);
+        int needed = (int) Math.ceil(of.drawing().height() - graph);
+        if (width == getClientArea().width && (bareWidth != (int) width || needed > bare || needed < bare - SPARE)) {
+            bare = needed;
             bareWidth = (int) width;
         }
     }

@@ -78,6 +78,11 @@ final class ReedPage extends Composite {
         return numbers;
     }
 
+    /** A little more room than the findings need now stays theirs: while something is dragged, all would jump, and be laid out twice, at each word more or less. */
+    private int steady(int wanted, Point now) {
+        return wanted > 0 && now.y >= wanted && now.y - wanted < ReedCanvas.SPARE ? now.y : wanted;
+    }
+
     /** The findings take what they need, the drawings what is left; where both cannot have what they need, the findings scroll. */
     private final class Columns extends Layout {
         @Override
@@ -92,7 +97,7 @@ final class ReedPage extends Composite {
                 return;
             }
             int middle = Math.max(200, area.width - SIDE);
-            int wanted = findings.computeSize(middle, SWT.DEFAULT).y;
+            int wanted = steady(findings.computeSize(middle, SWT.DEFAULT).y, findings.getSize());
             int most = Math.max(Math.min(FINDINGS_LEAST, area.height / 2), area.height - reed.leastHeight(middle));
             int above = Math.min(area.height - Math.min(wanted, most), reed.mostHeight(middle));
             reed.setBounds(area.x, area.y, middle, Math.max(1, above));

@@ -31,6 +31,9 @@ public final class Tabs extends CTabFolderRenderer {
 
     @Override
     protected void draw(int part, int state, Rectangle bounds, GC gc) {
+        if (part != PART_BODY && belowTabs(gc.getClipping())) {
+            return;
+        }
         if (part < 0 || part >= parent.getItemCount() || (state & SWT.SELECTED) == 0) {
             super.draw(part, state, bounds, gc);
             return;
@@ -46,6 +49,11 @@ public final class Tabs extends CTabFolderRenderer {
             gc.setBackground(before);
         }
         super.draw(part, state & ~SWT.BACKGROUND, bounds, gc);
+    }
+
+    /** Whenever something below changes, the folder would write its tabs again. */
+    private boolean belowTabs(Rectangle changed) {
+        return changed.y > parent.getTabHeight() + 1 && parent.getTabPosition() == SWT.TOP;
     }
 
     private boolean inUse() {
