@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
+import java.util.Set;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
@@ -13,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Inputs;
 import culm.blank.rules.Verdict;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.graphs.Figure;
 
 /** Marks moved by mouse and keys. */
 class HandlesTest extends StudioTest {
@@ -183,5 +187,21 @@ class HandlesTest extends StudioTest {
         assertEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 1e-9);
         ui(() -> mouse(canvas, SWT.MouseDown, 320, y));
         assertNotEquals(first, ui(() -> editor.pointer().height().getAsDouble()), 0.5);
+    }
+
+    @Test
+    void theReedKeepsItsPlaceWhileLittleChangesInADrag() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        Canvas canvas = ui(() -> figure("Reed"));
+        Set<Integer> heights = new HashSet<>();
+        for (int step = -40; step <= 40; step++) { // up to where the drawing needs least, and back
+            double tie = 73 - 0.05 * Math.abs(step);
+            ui(() -> session(editor).gesture().preview(Inputs.TIE_LENGTH, tie, "fold"));
+            shown(editor);
+            int height = ui(() -> canvas.getSize().y);
+            assertTrue(ui(() -> ((Figure) canvas).onScreen().orElseThrow().height()) <= height + 0.5, "nothing of the drawing is cut off at a tie length of " + tie);
+            heights.add(height);
+        }
+        assertTrue(heights.size() <= 2, "as it is, and once more room than before: " + heights);
     }
 }

@@ -115,13 +115,15 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
         return best;
     }
 
-    /** A little more room than is needed does not count: else all would be laid out twice whenever a label goes to another row. */
+    /** A little more room than is needed does not count, and where a little more is needed there is some to spare: else all would be laid out anew at each step of a drag. */
     private void learn(ReedDrawing of, double width, double graph) {
         int needed = (int) Math.ceil(of.drawing().height() - graph);
-        if (width == getClientArea().width && (bareWidth != (int) width || needed > bare || needed < bare - SPARE)) {
-            bare = needed;
-            bareWidth = (int) width;
+        if (width != getClientArea().width || bareWidth == (int) width && needed <= bare && needed > bare - SPARE) {
+            return;
         }
+        boolean little = bareWidth == (int) width && needed > bare && needed < bare + SPARE;
+        bare = little ? needed + SPARE / 2 : needed;
+        bareWidth = (int) width;
     }
 
     /** The room a drawing got on a canvas of a size. */
