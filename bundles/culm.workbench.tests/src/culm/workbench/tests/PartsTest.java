@@ -10,12 +10,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -211,6 +216,27 @@ class PartsTest extends StudioTest {
             assertTrue(find(window().getShell(), LinkText.class).stream().filter(l -> List.of("copy", "remove").contains(l.words())).noneMatch(LinkText::isVisible));
         });
         keepPicture("parts-look-only");
+    }
+
+    @Test
+    void iconsAreNotLeftToTheToolkitWhichBlowsThemUp() throws Exception {
+        PartsEditor editor = parts("staple-47");
+        atRest();
+        ui(() -> {
+            Table list = find(window().getShell(), Table.class).stream().filter(t -> t.getItemCount() == editor.parts().size()).findFirst().orElseThrow();
+            ImageData own = list.getItem(0).getImage().getImageData();
+            for (int i = 0; i < own.width * own.height; i++) {
+                assertEquals(0, own.getAlpha(i % own.width, i / own.width), "it keeps the room and shows nothing");
+            }
+            Rectangle place = list.getItem(0).getImageBounds(0);
+            Image screen = new Image(display(), place.width, place.height);
+            GC gc = new GC(list);
+            gc.copyArea(screen, place.x, place.y);
+            gc.dispose();
+            ImageData seen = screen.getImageData();
+            screen.dispose();
+            assertTrue(IntStream.range(0, seen.width * seen.height).map(i -> seen.getPixel(i % seen.width, i / seen.width)).distinct().count() > 5, "the icon is painted there");
+        });
     }
 
     @Test

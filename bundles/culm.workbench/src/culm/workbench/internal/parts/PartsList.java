@@ -21,6 +21,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
 import culm.workbench.internal.widgets.Clip;
+import culm.workbench.internal.widgets.RowIcons;
 
 /** The parts of a file, with a search above them; quick for ten thousand. */
 final class PartsList extends Composite {
@@ -29,6 +30,7 @@ final class PartsList extends Composite {
     private final Workshop workshop;
     private final Text search;
     private final Table table;
+    private final RowIcons icons;
     private List<Part> all = List.of();
     private List<Part> shown = List.of();
     private Consumer<Part> chosen = p -> { };
@@ -62,6 +64,7 @@ final class PartsList extends Composite {
         table.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(table, Role.PAPER, Role.INK);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        icons = RowIcons.in(table, workshop.icons(), row -> workshop.icons().get(PartWords.kind(shown.get(row))));
         table.addListener(SWT.SetData, e -> set((TableItem) e.item));
         table.addListener(SWT.Selection, e -> chosen.accept(selected()));
         table.addListener(SWT.Resize, e -> table.clearAll());
@@ -75,7 +78,7 @@ final class PartsList extends Composite {
     private void set(TableItem item) {
         Part part = shown.get(table.indexOf(item));
         item.setText(Clip.middle(PartWords.name(part), workshop.look().measure(), Size.BODY, Math.max(60, table.getClientArea().width - BEFORE)));
-        item.setImage(workshop.icons().get(PartWords.kind(part)));
+        icons.keepRoom(item);
     }
 
     /** The whole name under the pointer, since a long one is cut. */

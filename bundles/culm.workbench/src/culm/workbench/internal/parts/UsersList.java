@@ -17,6 +17,7 @@ import culm.figures.Size;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.widgets.RowIcons;
 
 /** The designs that use a part; one is opened by a double click or Enter. The heading says how many are out of sight, for a scroll bar may hide. */
 final class UsersList extends Composite {
@@ -42,11 +43,12 @@ final class UsersList extends Composite {
         table.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(table, Role.PAPER, Role.INK);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        RowIcons icons = RowIcons.in(table, workshop.icons(), row -> workshop.icons().get("design"));
         table.addListener(SWT.SetData, e -> {
             TableItem item = (TableItem) e.item;
             StudioEntry design = shown.get(table.indexOf(item));
             item.setText(design.title());
-            item.setImage(workshop.icons().get("design"));
+            icons.keepRoom(item);
         });
         table.addListener(SWT.Resize, e -> head());
         table.getVerticalBar().addListener(SWT.Selection, e -> head());
