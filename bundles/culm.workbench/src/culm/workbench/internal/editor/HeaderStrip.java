@@ -26,6 +26,7 @@ final class HeaderStrip extends Canvas {
     private final Look look;
     private String name = "";
     private String word = "";
+    private boolean waiting = true;
     private Verdict verdict = Shown.NOTHING.verdict();
     private int shownLines = 1;
 
@@ -43,7 +44,7 @@ final class HeaderStrip extends Canvas {
         });
     }
 
-    /** Shows them. @param told whether the verdict is one; else its sentence says why there is none */
+    /** Shows them. @param told whether the verdict is one; else its sentence says why there is none, quietly while it is only being computed */
     void show(String newName, Verdict newVerdict, boolean told) {
         String newWord = told ? newVerdict.sign().word() : "";
         if (name.equals(newName) && verdict.equals(newVerdict) && word.equals(newWord)) {
@@ -52,6 +53,7 @@ final class HeaderStrip extends Canvas {
         name = newName;
         word = newWord;
         verdict = newVerdict;
+        waiting = newVerdict.equals(Shown.NOTHING.verdict());
         if (lines(getSize().x).size() != shownLines) {
             requestLayout();
         }
@@ -75,8 +77,12 @@ final class HeaderStrip extends Canvas {
         return Lines.of(verdict.sentence(), look.measure(), Size.HEADING, false, Math.max(200, width - LEFT - indent()));
     }
 
+    private Role ink() {
+        return waiting ? Role.QUIET : verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : verdict.sign() == Verdict.Sign.FITS ? Role.FITS : Role.INK;
+    }
+
     private int indent() {
-        return LEFT + SIGN + (word.isEmpty() ? 0 : (int) look.measure().width(word, Size.HEADING, true) + GAP);
+        return waiting ? LEFT : LEFT + SIGN + (word.isEmpty() ? 0 : (int) look.measure().width(word, Size.HEADING, true) + GAP);
     }
 
     private double line(Size size) {
@@ -90,8 +96,10 @@ final class HeaderStrip extends Canvas {
         e.gc.setForeground(look.colour(Role.INK));
         e.gc.drawString(name, LEFT, 9, true);
         int y = (int) (9 + line(Size.TITLE) + 3);
-        SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
-        e.gc.setForeground(look.colour(verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : verdict.sign() == Verdict.Sign.FITS ? Role.FITS : Role.INK));
+        if (!waiting) {
+            SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
+        }
+        e.gc.setForeground(look.colour(ink()));
         e.gc.setFont(look.font(Size.HEADING, SWT.BOLD));
         e.gc.drawString(word, LEFT + SIGN, y, true);
         e.gc.setFont(look.font(Size.HEADING, SWT.NORMAL));

@@ -29,9 +29,9 @@ import culm.model.problem.FileProblem;
 public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessment, List<Finding> findings, Verdict verdict,
         Optional<Reed> reed, List<FileProblem> problems) {
 
-    /** Nothing yet. */
+    /** Nothing yet; no verdict is told of it. */
     public static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), List.of(),
-            new Verdict(Verdict.Sign.MAY_FIT, "not computed yet"), Optional.empty(), List.of());
+            new Verdict(Verdict.Sign.MAY_FIT, "being computed"), Optional.empty(), List.of());
 
     /**
      * Computes everything of a blank; takes some milliseconds.
