@@ -1,7 +1,6 @@
 package culm.figures.reed;
 
 import java.util.List;
-import java.util.Optional;
 
 import culm.blank.Limits;
 import culm.blank.Mark;
@@ -9,9 +8,11 @@ import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
+import culm.figures.Item;
 import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Part;
+import culm.figures.Pausing;
 import culm.figures.Pen;
 import culm.figures.Role;
 import culm.figures.Scale;
@@ -83,8 +84,12 @@ public final class OverlayView {
                 cut(p, cutLane);
             });
         }
-        double y = marks(pen, first, firstName + ", filled", Dash.SOLID, cut.bottom() + GAP);
-        y = marks(pen, second, secondName + ", broken lines", Dash.DASHED, y + GAP);
+        double ofFirst = cut.bottom() + GAP;
+        double ofSecond = marks(pen, first, firstName + ", filled", ofFirst) + GAP;
+        double y = marks(pen, second, secondName + ", broken lines", ofSecond);
+        List<Item> lettered = pen.items();
+        closing(pen, first, Dash.SOLID, ofFirst, lettered);
+        closing(pen, second, Dash.DASHED, ofSecond, lettered);
         return pen.drawing(scale.right() + left, y + 4, firstName + " and " + secondName, "Both reeds on one axis from the bottom of the staple to the fold.");
     }
 
@@ -113,16 +118,22 @@ public final class OverlayView {
         p.shape(lane.lines(outline), Style.line(Role.INK, LINE).broken(Dash.DASHED));
     }
 
-    /** A ruler with the marks of one; the second one's closing is carried up as a broken line. */
-    private double marks(Pen pen, Reed reed, String name, Dash dash, double top) {
-        double line = top + RULER + 4;
+    /** A ruler with the marks of one. */
+    private double marks(Pen pen, Reed reed, String name, double top) {
+        double line = line(top);
         pen.text(name, scale.left(), top + 8, Anchor.START, Size.SMALL, Role.QUIET);
         Ruler ruler = new Ruler(reed, new MarkLook(reed, limits, unit), scale, measure);
         ruler.draw(pen, line);
-        Optional.of(reed.mark(Mark.SIDES_CLOSE)).filter(m -> m.isPresent()).ifPresent(close -> {
-            double x = scale.x(close.getAsDouble());
-            pen.shape(culm.figures.Path.line(x, CAPTION, x, line), Style.line(new MarkLook(reed, limits, unit).role(Mark.SIDES_CLOSE), 1).broken(dash));
-        });
         return line + ruler.below(1);
+    }
+
+    /** Where one closes, carried up from its ruler through both drawings; it pauses behind every label. */
+    private void closing(Pen pen, Reed reed, Dash dash, double top, List<Item> lettered) {
+        reed.mark(Mark.SIDES_CLOSE).ifPresent(close -> pen.shape(Pausing.up(scale.x(close), CAPTION, line(top), lettered, measure),
+                Style.line(new MarkLook(reed, limits, unit).role(Mark.SIDES_CLOSE), 1).broken(dash)));
+    }
+
+    private static double line(double top) {
+        return top + RULER + 4;
     }
 }

@@ -8,6 +8,7 @@ import culm.figures.Group;
 import culm.figures.Lengths;
 import culm.figures.Part;
 import culm.figures.Path;
+import culm.figures.Pausing;
 import culm.figures.Pen;
 import culm.figures.Role;
 import culm.figures.Scale;
@@ -28,11 +29,11 @@ import culm.figures.TextMeasure;
  * @param unit    in what lengths are written
  */
 public record ReedDrawing(Drawing drawing, Scale scale, Box wide, Box cut, Box ruler, Box graph, Axis open, Lengths unit) {
-    /** The pointer's height as one thin line through all drawings, with its number at the top; painted over the drawing. */
+    /** The pointer's height as one thin line through all drawings that pauses behind their labels, with its number at the top; painted over the drawing. */
     public Group pointer(double z, TextMeasure measure) {
         Pen pen = new Pen();
         double x = scale.x(z);
-        pen.line(x, wide.y() - 4, x, graph.bottom(), Role.INK, 0.7);
+        pen.shape(Pausing.up(x, wide.y() - 4, graph.bottom(), drawing.items(), measure), Style.line(Role.INK, 0.7));
         String number = unit.text(z, 1);
         double half = measure.width(number, Size.SMALL, false) / 2 + 4;
         double middle = Math.max(scale.left() + half, Math.min(scale.right() - half, x));

@@ -1,5 +1,6 @@
 package culm.workbench.internal.graphs;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -10,9 +11,13 @@ import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Assessment;
 import culm.figures.Drawing;
+import culm.figures.Path;
+import culm.figures.Pausing;
 import culm.figures.Role;
 import culm.figures.Scale;
+import culm.figures.Shape;
 import culm.figures.Size;
+import culm.figures.Style;
 import culm.figures.font.ShippedFont;
 import culm.figures.reed.Reed;
 import culm.figures.reed.ReedView;
@@ -117,10 +122,10 @@ public final class AlongCanvas extends DrawnCanvas implements Figure {
         if (scale.isEmpty() || pointer.height().isEmpty() || !scale.get().shows(pointer.height().getAsDouble())) {
             return;
         }
-        int x = (int) Math.round(scale.get().x(pointer.height().getAsDouble()));
+        double x = scale.get().x(pointer.height().getAsDouble());
+        Path line = Pausing.up(x, 4, area.height - READOUT, drawn.map(Drawing::items).orElse(List.of()), look().measure());
+        look().painter().paint(gc, new Drawing(area.width, area.height, "", "", List.of(new Shape(line, Style.line(Role.INK, 0.7)))), 0, 0);
         gc.setForeground(look().colour(Role.INK));
-        gc.setLineWidth(1);
-        gc.drawLine(x, 4, x, area.height - READOUT);
         String text = units.now().drawn().text(pointer.height().getAsDouble(), 1) + "  ·  " + readout();
         double room = area.width - scale.get().left();
         gc.setFont(look().font(look().measure().width(text, Size.BODY, false) <= room ? Size.BODY : Size.SMALL, SWT.NORMAL));
