@@ -1,12 +1,15 @@
 package culm.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.XMLMemento;
 import org.junit.jupiter.api.Test;
@@ -17,7 +20,7 @@ import culm.workbench.internal.form.ParameterForm;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.undo.UndoTarget;
 
-/** A design that was open the last time stands after the window does, with no click, and as every other. */
+/** A design that was open the last time stands after the window does, with no click, and as every other; one that cannot be read is told quietly. */
 class RememberedDesignTest extends StudioTest {
 
     /** Opened as the platform opens what was open the last time; on the workbench's thread. */
@@ -75,7 +78,23 @@ class RememberedDesignTest extends StudioTest {
     void saysWhatIsWrongWithItsFile() throws Exception {
         Files.writeString(folder.resolve("trial-12.reed"), "this is no design");
         IEditorPart editor = ui(() -> remembered("trial-12.reed"));
-        press(shell("This cannot be opened"), "OK");
         until("the editor is closed", () -> page().findEditor(editor.getEditorInput()) == null);
+        until("it is said", () -> said("trial-12.reed cannot be opened: line 1: "));
+        keepPicture("cannot-be-opened");
+        assertEquals(1, ui(() -> Stream.of(display().getShells()).filter(Shell::isVisible).count()), "no dialog holds up the window");
+        assertEquals("this is no design", text("trial-12.reed"));
+        click("dismiss");
+        assertFalse(ui(() -> said("cannot be opened")));
+    }
+
+    @Test
+    void nothingIsSaidAnyMoreOnceItOpens() throws Exception {
+        String good = text("trial-12.reed");
+        Files.writeString(folder.resolve("trial-12.reed"), "this is no design");
+        IEditorPart editor = ui(() -> remembered("trial-12.reed"));
+        until("it is closed and said", () -> page().findEditor(editor.getEditorInput()) == null && said("trial-12.reed cannot be opened"));
+        Files.writeString(folder.resolve("trial-12.reed"), good);
+        open("trial-12.reed");
+        assertFalse(ui(() -> said("cannot be opened")));
     }
 }

@@ -37,6 +37,7 @@ public final class Workshop {
     private final Extensions extensions;
     private final Icons icons;
     private final StudioFolder studio;
+    private final Notices notices = new Notices();
     private final Claims claims = new Claims();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "Culm assessments");
@@ -91,6 +92,11 @@ public final class Workshop {
     /** {@return the studio that is open} */
     public StudioFolder studio() {
         return studio;
+    }
+
+    /** {@return what could not be opened though nobody asked for it} */
+    public Notices notices() {
+        return notices;
     }
 
     /** {@return the icons} */

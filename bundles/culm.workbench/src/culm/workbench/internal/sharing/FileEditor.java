@@ -102,7 +102,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
             workshop().look().dress(all, Role.PAPER, Role.INK);
             workshop().look().later(() -> {
                 getSite().getPage().closeEditor(this, false);
-                MessageDialog.openError(getSite().getShell(), "This cannot be opened", e.problem().message());
+                workshop().notices().cannotOpen(getEditorInput().getAdapter(Path.class), e.problem());
             });
         }
         return all;
@@ -110,6 +110,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     private void make(Composite parent) {
         build(parent);
+        workshop().notices().settled(session.file());
         session.onChange(this::changed);
         changed();
     }

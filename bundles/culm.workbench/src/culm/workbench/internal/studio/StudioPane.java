@@ -34,6 +34,7 @@ import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
 import culm.workbench.internal.widgets.Focus;
+import culm.workbench.internal.widgets.NoticeBar;
 
 /** The studio's folder as a tree, with a search above it. */
 final class StudioPane extends Composite {
@@ -64,6 +65,11 @@ final class StudioPane extends Composite {
         setLayout(layout);
         workshop.look().dress(this, Role.PAPER, Role.INK);
         search = searchField();
+        NoticeBar notice = new NoticeBar(this, workshop.look());
+        notice.narrow();
+        GridData noticed = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        noticed.exclude = true;
+        notice.setLayoutData(noticed);
         Composite columns = new Composite(this, SWT.NONE);
         columns.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         viewer = new TreeViewer(columns, SWT.SINGLE | SWT.V_SCROLL | SWT.FULL_SELECTION);
@@ -76,10 +82,16 @@ final class StudioPane extends Composite {
         viewer.addOpenListener(e -> open(((IStructuredSelection) e.getSelection()).getFirstElement()));
         viewer.setInput(site);
         viewer.getTree().addListener(SWT.MenuDetect, e -> menu());
-        Runnable end = workshop.studio().onChange(changed -> changed());
+        Runnable end = workshop.studio().onChange(changed -> {
+            changed.forEach(workshop.notices()::settled);
+            changed();
+        });
+        Runnable silent = workshop.notices().onChange(() -> say(notice));
+        say(notice);
         workshop.studio().steps().onRefused(e -> MessageDialog.openError(site.getShell(), "That cannot be taken back", e.problem().message()));
         addListener(SWT.Dispose, e -> {
             end.run();
+            silent.run();
             verdicts.close();
         });
         workshop.look().onChange(this, viewer::refresh);
@@ -120,6 +132,10 @@ final class StudioPane extends Composite {
         int room = (int) Math.ceil(workshop.look().measure().width("open", Size.BODY, false)) + 8;
         layout.setColumnData(turns.getColumn(), new ColumnPixelData(room, false));
         ColumnViewerToolTipSupport.enableFor(viewer);
+    }
+
+    private void say(NoticeBar notice) {
+        notice.say(workshop.notices().sentence(), new NoticeBar.Offer("dismiss", workshop.notices()::dismiss));
     }
 
     private Text searchField() {

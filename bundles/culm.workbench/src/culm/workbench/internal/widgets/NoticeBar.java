@@ -14,6 +14,7 @@ import culm.workbench.internal.look.Look;
 public final class NoticeBar extends Composite {
     private final Look look;
     private final Role ink;
+    private boolean narrow;
     private String shown = "";
 
     /**
@@ -45,6 +46,12 @@ public final class NoticeBar extends Composite {
         setVisible(false);
     }
 
+    /** What can be done stands below the sentence instead of beside it; before anything is said. */
+    public void narrow() {
+        narrow = true;
+        ((GridLayout) getLayout()).marginWidth = 6;
+    }
+
     /** Something that can be done. */
     public record Offer(String words, Runnable todo) {
     }
@@ -63,7 +70,7 @@ public final class NoticeBar extends Composite {
         for (var child : getChildren()) {
             child.dispose();
         }
-        ((GridLayout) getLayout()).numColumns = 1 + offers.length;
+        ((GridLayout) getLayout()).numColumns = narrow ? 1 : 1 + offers.length;
         Label label = new Label(this, SWT.WRAP);
         label.setText(sentence);
         label.setFont(look.font(Size.BODY, SWT.BOLD));
