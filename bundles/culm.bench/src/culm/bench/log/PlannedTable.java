@@ -44,12 +44,13 @@ public final class PlannedTable {
     /** Draws it. @param planned the blank as planned; @param width drawing units, at least 240; @param unit in what lengths are written */
     public static Drawing draw(Tied tied, Blank planned, double width, Lengths unit) {
         double w = Math.max(240, width);
-        List<Row> rows = List.of(length("staple length", Inputs.STAPLE_LENGTH, tied.seen().stapleLength(), planned, unit), length("tie length", Inputs.TIE_LENGTH, tied.seen().tie(), planned, unit),
-                length("top of the wrap", Inputs.WRAP_TOP, tied.seen().wrapTop(), planned, unit), length("finished length", Inputs.FINISHED, tied.seen().finished(), planned, unit),
+        List<Row> rows = List.of(length("staple length", Inputs.STAPLE_LENGTH, tied.seen().stapleLength(), planned), length("tie length", Inputs.TIE_LENGTH, tied.seen().tie(), planned),
+                length("top of the wrap", Inputs.WRAP_TOP, tied.seen().wrapTop(), planned), length("finished length", Inputs.FINISHED, tied.seen().finished(), planned),
                 new Row("turns left", PlannedSeen.turns(planned), tied.seen().turns(), false),
                 new Row("expected, as tied", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns(), false));
         double[] ends = {w - 128, w - 68, w - 10};
         Pen pen = new Pen();
+        pen.text("lengths in " + unit.sign(), LEFT, 14, Anchor.START, Size.SMALL, Role.QUIET); // once: beside each row it would meet the numbers
         String[] heads = {"planned", "measured", "more"};
         for (int i = 0; i < heads.length; i++) {
             pen.text(heads[i], ends[i], 14, Anchor.END, Size.SMALL, Role.QUIET);
@@ -75,7 +76,7 @@ public final class PlannedTable {
         return pen.drawing(w, y + 6, "Planned against measured", String.join("; ", words) + ".");
     }
 
-    private static Row length(String words, String path, OptionalDouble measured, Blank planned, Lengths unit) {
-        return new Row(words + ", " + unit.sign(), planned.value(path), measured, true);
+    private static Row length(String words, String path, OptionalDouble measured, Blank planned) {
+        return new Row(words, planned.value(path), measured, true);
     }
 }
