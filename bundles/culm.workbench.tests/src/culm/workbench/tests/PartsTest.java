@@ -20,6 +20,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
@@ -216,6 +217,21 @@ class PartsTest extends StudioTest {
             assertTrue(find(window().getShell(), LinkText.class).stream().filter(l -> List.of("copy", "remove").contains(l.words())).noneMatch(LinkText::isVisible));
         });
         keepPicture("parts-look-only");
+    }
+
+    @Test
+    void theBoreOfAStapleFitsBelowItsSidesInASmallWindow() throws Exception {
+        Point before = ui(() -> window().getShell().getSize());
+        try {
+            ui(() -> window().getShell().setSize(1280, 800));
+            parts("staple-47");
+            atRest();
+            assertTrue(drawn("Staple").contains("area, mm²"), drawn("Staple"));
+            assertTrue(ui(() -> ((Figure) figure("Staple")).onScreen().orElseThrow().height() <= figure("Staple").getClientArea().height), "all of it is seen");
+            keepPicture("parts-staple-small");
+        } finally {
+            ui(() -> window().getShell().setSize(before));
+        }
     }
 
     @Test

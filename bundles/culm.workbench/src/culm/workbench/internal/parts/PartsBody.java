@@ -24,7 +24,7 @@ import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
 
-/** What stands in the editor of parts: the list, the chosen part's numbers, who uses it, and its drawing. */
+/** What stands in the editor of parts: the list, below it who uses the chosen part, then its numbers, and what is known of it above its drawing. */
 final class PartsBody {
     private static final int MARGIN = 18;
     private static final int LIST = 230;
@@ -75,14 +75,14 @@ final class PartsBody {
         Composite right = column(look, SWT.DEFAULT);
         about = new PartAbout(right, session, refused);
         about.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
-        users = new UsersList(right, session.workshop(), open);
+        drawing = new PartCanvas(right, look, session.workshop().units());
+        drawing.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        users = new UsersList(left, session.workshop(), open);
         GridData some = new GridData(SWT.FILL, SWT.FILL, true, false);
         some.heightHint = users.height(USERS);
         users.setLayoutData(some);
-        replace = link(right, look, "replace it in designs\u2026");
+        replace = link(left, look, "replace it in designs\u2026");
         replace.onClick(() -> chosen().ifPresent(p -> ReplaceDialog.open(all.getShell(), session.workshop(), session.studio(), session.file(), p.getId())));
-        drawing = new PartCanvas(right, look, session.workshop().units());
-        drawing.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         list.onChosen(p -> showChosen());
     }
 

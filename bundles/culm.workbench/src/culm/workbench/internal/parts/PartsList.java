@@ -26,7 +26,7 @@ import culm.workbench.internal.widgets.RowIcons;
 /** The parts of a file, with a search above them; quick for ten thousand. */
 final class PartsList extends Composite {
     /** What the table takes of a line before its words: the icon and the margins, points. */
-    private static final int BEFORE = 22;
+    static final int BEFORE = 22;
     private final Workshop workshop;
     private final Text search;
     private final Table table;

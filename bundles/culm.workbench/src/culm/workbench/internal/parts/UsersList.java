@@ -17,6 +17,7 @@ import culm.figures.Size;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.RowIcons;
 
 /** The designs that use a part; one is opened by a double click or Enter. The heading says how many are out of sight, for a scroll bar may hide. */
@@ -47,10 +48,13 @@ final class UsersList extends Composite {
         table.addListener(SWT.SetData, e -> {
             TableItem item = (TableItem) e.item;
             StudioEntry design = shown.get(table.indexOf(item));
-            item.setText(design.title());
+            item.setText(Clip.middle(design.title(), workshop.look().measure(), Size.BODY, Math.max(60, table.getClientArea().width - PartsList.BEFORE)));
             icons.keepRoom(item);
         });
-        table.addListener(SWT.Resize, e -> head());
+        table.addListener(SWT.Resize, e -> {
+            table.clearAll();
+            head();
+        });
         table.getVerticalBar().addListener(SWT.Selection, e -> head());
         table.addListener(SWT.DefaultSelection, e -> open.accept(shown.get(table.getSelectionIndex()).file()));
     }
