@@ -26,6 +26,8 @@ import culm.workbench.internal.widgets.RowsList;
 final class FindingsList extends RowsList {
     private static final int LEFT = 12;
     private static final int STEP = 20;
+    /** The space below a row, of which some may be cut, points. */
+    private static final int CUT = 4;
     private final List<FindingRow> rows = new ArrayList<>();
     private List<Finding> findings = List.of();
     private LengthUnit shownIn = LengthUnit.MM;
@@ -44,10 +46,17 @@ final class FindingsList extends RowsList {
     }
 
     @Override
-    protected String spoken() {
+    public String spoken() {
         return selected >= 0 && selected < findings.size()
                 ? findings.get(selected).severity().word() + ": " + findings.get(selected).text()
-                : "Findings: " + findings.size();
+                : findings.size() + " findings. " + heading();
+    }
+
+    /** How many are out of sight stands in the heading, for a scroll bar may hide. */
+    private String heading() {
+        int bottom = getClientArea().height + scrolled();
+        long below = rows.stream().filter(r -> r.bottom() > bottom + CUT).count();
+        return "Findings" + (below > 0 ? ", " + below + " more below" : "");
     }
 
     void onApply(Consumer<Fix> todo) {
@@ -155,7 +164,7 @@ final class FindingsList extends RowsList {
         gc.setTextAntialias(SWT.ON);
         gc.setFont(look().font(Size.BODY, SWT.BOLD));
         gc.setForeground(look().colour(Role.INK));
-        gc.drawString("Findings", LEFT, 9 - scrolled(), true);
+        gc.drawString(heading(), LEFT, 9 - scrolled(), true);
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).paint(gc, LEFT, scrolled(), i == selected && isFocusControl());
         }

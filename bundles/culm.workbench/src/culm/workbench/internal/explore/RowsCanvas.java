@@ -220,9 +220,14 @@ public final class RowsCanvas extends Canvas {
         return 2 * line() + 8;
     }
 
+    /** How many rows fit; the table ends on a whole one. */
+    private int whole(int height) {
+        return Math.max(1, (height - body()) / line());
+    }
+
     private void bar() {
         var bar = getVerticalBar();
-        int page = Math.max(1, (getClientArea().height - body()) / line());
+        int page = whole(getClientArea().height);
         bar.setVisible(rows.length > page);
         bar.setValues(Math.min(bar.getSelection(), Math.max(0, rows.length - page)), 0, Math.max(1, rows.length), Math.min(page, Math.max(1, rows.length)), 1, page);
     }
@@ -307,7 +312,7 @@ public final class RowsCanvas extends Canvas {
         gc.setForeground(look.colour(Role.RULE));
         gc.drawLine(0, 2 * line + 4, area.width, 2 * line + 4);
         int first = getVerticalBar().getSelection();
-        for (int i = first; i < rows.length && body() + (i - first) * line < area.height; i++) {
+        for (int i = first; i < rows.length && i < first + whole(area.height); i++) {
             int y = body() + (i - first) * line;
             if (i == selected) {
                 gc.setBackground(look.colour(isFocusControl() ? Role.GRID : Role.PANEL));

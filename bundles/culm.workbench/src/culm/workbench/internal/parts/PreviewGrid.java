@@ -43,7 +43,7 @@ public final class PreviewGrid extends RowsList {
     }
 
     @Override
-    protected String spoken() {
+    public String spoken() {
         return selected < rows.size() ? spoken(rows.get(selected)) : "no design";
     }
 

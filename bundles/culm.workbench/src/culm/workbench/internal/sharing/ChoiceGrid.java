@@ -55,7 +55,7 @@ public final class ChoiceGrid extends RowsList {
     }
 
     @Override
-    protected String spoken() {
+    public String spoken() {
         return selected < 0 ? "nothing differs" : spoken(lines.get(selected));
     }
 

@@ -87,7 +87,7 @@ public abstract class RowsList extends Canvas {
     }
 
     /** {@return what is said of it to those who do not see it} */
-    protected abstract String spoken();
+    public abstract String spoken();
 
     /** Paints what can be seen, {@link #scrolled} pixels further up. */
     protected abstract void paint(GC gc);

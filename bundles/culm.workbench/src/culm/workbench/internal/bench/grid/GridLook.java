@@ -83,7 +83,7 @@ final class GridLook {
         gc.setBackground(look.colour(Role.PAPER));
         gc.fillRectangle(area);
         int first = Math.max(0, top / line());
-        int last = Math.min(model.rows() - 1, first + area.height / line() + 1);
+        int last = Math.min(model.rows() - 1, first + Math.max(1, (area.height - head()) / line()) - 1); // whole rows only
         for (int row = first; row <= last; row++) {
             row(gc, row, left, top, row == currentRow);
         }

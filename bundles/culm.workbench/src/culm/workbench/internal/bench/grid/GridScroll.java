@@ -4,7 +4,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.ScrollBar;
 
-/** How far a grid is scrolled, in points. */
+/** How far a grid is scrolled, in points; up and down by whole rows. */
 final class GridScroll {
     /** Below the last row, for a scroll bar that lies over it. */
     private static final int SLACK = 8;
@@ -25,14 +25,20 @@ final class GridScroll {
     }
 
     int top() {
-        return grid.getVerticalBar().isVisible() ? grid.getVerticalBar().getSelection() : 0;
+        int line = paint.line();
+        return grid.getVerticalBar().isVisible() ? (grid.getVerticalBar().getSelection() + line / 2) / line * line : 0;
     }
 
     void fit() {
         Rectangle area = grid.getClientArea();
         paint.room(area.width);
-        set(grid.getVerticalBar(), paint.head() + model.rows() * paint.line() + SLACK, area.height, paint.line());
+        set(grid.getVerticalBar(), model.rows() * paint.line(), whole(area.height) * paint.line(), paint.line());
         set(grid.getHorizontalBar(), paint.width(), area.width, 24);
+    }
+
+    /** How many rows fit below the heads; the grid ends on a whole one. */
+    private int whole(int height) {
+        return Math.max(1, (height - paint.head() - SLACK) / paint.line());
     }
 
     private static void set(ScrollBar bar, int all, int room, int step) {
@@ -46,18 +52,19 @@ final class GridScroll {
         fit();
         Rectangle area = grid.getClientArea();
         Rectangle cell = paint.cell(row, column, left(), top());
-        shift(grid.getVerticalBar(), cell.y - paint.head(), cell.y + cell.height + SLACK - area.height);
-        shift(grid.getHorizontalBar(), cell.x, cell.x + cell.width - area.width);
+        int first = cell.y - paint.head();
+        shift(grid.getVerticalBar(), top(), first, first + cell.height - whole(area.height) * paint.line());
+        shift(grid.getHorizontalBar(), left(), cell.x, cell.x + cell.width - area.width);
     }
 
-    private static void shift(ScrollBar bar, int before, int beyond) {
+    private static void shift(ScrollBar bar, int at, int before, int beyond) {
         if (!bar.isVisible()) {
             return;
         }
         if (before < 0) {
-            bar.setSelection(bar.getSelection() + before);
+            bar.setSelection(at + before);
         } else if (beyond > 0) {
-            bar.setSelection(bar.getSelection() + beyond);
+            bar.setSelection(at + beyond);
         }
     }
 }
