@@ -11,7 +11,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.BeforeEach;
@@ -222,6 +225,13 @@ class ExploreTest extends StudioTest {
         String said = ui(() -> page.bar().said());
         assertTrue(said.startsWith("Where every rule is passed is bounded by: "), said);
         assertTrue(said.contains("turns left"), said);
+        settle();
+        ui(() -> {
+            Label status = find(page, Label.class).stream().filter(l -> l.getText().equals(page.bar().said())).findFirst().orElseThrow();
+            Point whole = status.computeSize(status.getSize().x, SWT.DEFAULT);
+            boolean wraps = (status.getStyle() & SWT.WRAP) != 0;
+            assertTrue(wraps ? whole.y <= status.getSize().y : status.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= status.getSize().x, "all of it can be read: " + page.bar().said());
+        });
         keep("explore-map");
         List<String> words = ui(() -> figure("Map of two numbers") instanceof culm.workbench.internal.graphs.Figure f ? f.onScreen().orElseThrow() : null).flat().stream()
                 .filter(culm.figures.Text.class::isInstance).map(t -> ((culm.figures.Text) t).text()).toList();

@@ -228,6 +228,7 @@ class PartsTest extends StudioTest {
             atRest();
             assertTrue(drawn("Staple").contains("area, mm²"), drawn("Staple"));
             assertTrue(ui(() -> ((Figure) figure("Staple")).onScreen().orElseThrow().height() <= figure("Staple").getClientArea().height), "all of it is seen");
+            assertTrue(ui(() -> ((Figure) figure("Staple")).onScreen().orElseThrow().height() > 400), "it takes the room there is, so that its areas have numbers");
             keepPicture("parts-staple-small");
         } finally {
             ui(() -> window().getShell().setSize(before));

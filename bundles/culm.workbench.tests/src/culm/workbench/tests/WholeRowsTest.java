@@ -77,17 +77,16 @@ class WholeRowsTest extends BenchTest {
 
     /** The colours of the lowest line of points, beside the scroll bar. */
     private Set<Integer> coloursAtTheEdge(Composite table) {
-        table.update();
         Point size = new Point(table.getClientArea().width - 20, table.getClientArea().height);
-        Image image = new Image(display(), size.x, 1);
-        GC gc = new GC(table);
-        gc.copyArea(image, 0, size.y - 1);
+        Image image = new Image(display(), table.getSize().x, table.getSize().y);
+        GC gc = new GC(image);
+        table.print(gc);
         gc.dispose();
-        ImageData line = image.getImageData();
+        ImageData seen = image.getImageData();
         image.dispose();
         Set<Integer> colours = new TreeSet<>();
-        for (int x = 4; x < line.width; x++) {
-            colours.add(line.getPixel(x, 0));
+        for (int x = 4; x < size.x; x++) {
+            colours.add(seen.getPixel(x, size.y - 1));
         }
         return colours;
     }

@@ -50,7 +50,7 @@ public final class RunBar extends Composite {
         bar.exclude = true;
         progress.setLayoutData(bar);
         progress.setVisible(false);
-        status = new Label(this, SWT.NONE);
+        status = new Label(this, SWT.WRAP);
         status.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(status, Role.PAPER, Role.QUIET);
         status.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
@@ -184,6 +184,9 @@ public final class RunBar extends Composite {
     void say(String sentence, boolean wrong) {
         status.setText(sentence);
         status.setToolTipText(sentence);
+        if (status.computeSize(Math.max(1, status.getSize().x), SWT.DEFAULT).y != status.getSize().y) {
+            status.requestLayout(); // it needs another number of lines
+        }
         status.setForeground(look.colour(wrong ? Role.DOES_NOT : Role.QUIET));
     }
 }

@@ -72,14 +72,18 @@ public final class PartCanvas extends DrawnCanvas implements Figure {
         if (drawn.isEmpty() && blank.isPresent()) {
             Rectangle area = getClientArea();
             double width = Math.min(MOST_WIDE, area.width);
-            Drawing made = draw(blank.get(), width, Math.min(MOST_HIGH, area.height), look().measure());
+            Drawing made = draw(blank.get(), width, Math.min(mostHigh(), area.height), look().measure());
             while (made.height() > area.height && width * SMALLER > NARROWEST) {
                 width *= SMALLER;
-                made = draw(blank.get(), width, Math.min(MOST_HIGH, area.height), look().measure());
+                made = draw(blank.get(), width, Math.min(mostHigh(), area.height), look().measure());
             }
             drawn = Optional.of(made);
         }
         return drawn;
+    }
+
+    private double mostHigh() {
+        return kind.equals("staple") ? STAPLE_HIGH : MOST_HIGH;
     }
 
     @Override
