@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.sharing.GuardBars;
 import culm.workbench.internal.widgets.NoticeBar;
 
 /** Files changed by someone else while they are open here. */
@@ -31,7 +32,7 @@ class OutsideTest extends StudioTest {
     }
 
     private NoticeBar notice() {
-        return find(window().getShell(), NoticeBar.class).get(0);
+        return find(find(window().getShell(), GuardBars.class).get(0), NoticeBar.class).get(0);
     }
 
     @Test
