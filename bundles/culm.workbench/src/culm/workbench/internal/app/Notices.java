@@ -23,8 +23,9 @@ public final class Notices {
      * @param problem why not
      */
     public void cannotOpen(Path file, FileProblem problem) {
-        String line = problem.line() > 0 && Path.of(problem.file()).endsWith(file.getFileName()) ? "line " + problem.line() + ": " + problem.sentence() : problem.sentence();
-        said.put(file, file.getFileName() + " cannot be opened: " + line + (line.endsWith(".") ? "" : "."));
+        String name = file.getFileName().toString();
+        String why = problem.file().equals(name) ? problem.message().substring(name.length() + 2) : problem.message(); // a linked file keeps its name
+        said.put(file, name + " cannot be opened: " + why + (why.endsWith(".") ? "" : "."));
         tell();
     }
 

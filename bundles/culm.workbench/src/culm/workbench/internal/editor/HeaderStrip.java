@@ -26,7 +26,6 @@ final class HeaderStrip extends Canvas {
     private final Look look;
     private String name = "";
     private String word = "";
-    private boolean waiting = true;
     private Verdict verdict = Shown.NOTHING.verdict();
     private int shownLines = 1;
 
@@ -53,7 +52,6 @@ final class HeaderStrip extends Canvas {
         name = newName;
         word = newWord;
         verdict = newVerdict;
-        waiting = newVerdict.equals(Shown.NOTHING.verdict());
         if (lines(getSize().x).size() != shownLines) {
             requestLayout();
         }
@@ -77,12 +75,17 @@ final class HeaderStrip extends Canvas {
         return Lines.of(verdict.sentence(), look.measure(), Size.HEADING, false, Math.max(200, width - LEFT - indent()));
     }
 
+    /** Nothing is known yet. */
+    private boolean waiting() {
+        return verdict.equals(Shown.NOTHING.verdict());
+    }
+
     private Role ink() {
-        return waiting ? Role.QUIET : verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : verdict.sign() == Verdict.Sign.FITS ? Role.FITS : Role.INK;
+        return waiting() ? Role.QUIET : verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : verdict.sign() == Verdict.Sign.FITS ? Role.FITS : Role.INK;
     }
 
     private int indent() {
-        return waiting ? LEFT : LEFT + SIGN + (word.isEmpty() ? 0 : (int) look.measure().width(word, Size.HEADING, true) + GAP);
+        return waiting() ? LEFT : LEFT + SIGN + (word.isEmpty() ? 0 : (int) look.measure().width(word, Size.HEADING, true) + GAP);
     }
 
     private double line(Size size) {
@@ -96,7 +99,7 @@ final class HeaderStrip extends Canvas {
         e.gc.setForeground(look.colour(Role.INK));
         e.gc.drawString(name, LEFT, 9, true);
         int y = (int) (9 + line(Size.TITLE) + 3);
-        if (!waiting) {
+        if (!waiting()) {
             SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
         }
         e.gc.setForeground(look.colour(ink()));

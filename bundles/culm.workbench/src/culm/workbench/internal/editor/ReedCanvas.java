@@ -117,13 +117,15 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
 
     /** A little more room than is needed does not count, and where a little more is needed there is some to spare: else all would be laid out anew at each step of a drag. */
     private void learn(ReedDrawing of, double width, double graph) {
-        int needed = (int) Math.ceil(of.drawing().height() - graph);
-        if (width != getClientArea().width || bareWidth == (int) width && needed <= bare && needed > bare - SPARE) {
+        if (width != getClientArea().width) {
             return;
         }
-        boolean little = bareWidth == (int) width && needed > bare && needed < bare + SPARE;
-        bare = little ? needed + SPARE / 2 : needed;
-        bareWidth = (int) width;
+        int needed = (int) Math.ceil(of.drawing().height() - graph);
+        int more = bareWidth == (int) width ? needed - bare : SPARE;
+        if (more > 0 || more <= -SPARE) {
+            bare = needed + (more > 0 && more < SPARE ? SPARE / 2 : 0);
+            bareWidth = (int) width;
+        }
     }
 
     /** The room a drawing got on a canvas of a size. */

@@ -80,7 +80,7 @@ final class ReedPage extends Composite {
 
     /** A little more room than the findings need now stays theirs: while something is dragged, all would jump, and be laid out twice, at each word more or less. */
     private int steady(int wanted, Point now) {
-        return wanted > 0 && now.y >= wanted && now.y - wanted < ReedCanvas.SPARE ? now.y : wanted;
+        return now.y >= wanted && now.y - wanted < ReedCanvas.SPARE ? now.y : wanted;
     }
 
     /** The findings take what they need, the drawings what is left; where both cannot have what they need, the findings scroll. */

@@ -31,7 +31,7 @@ public final class Tabs extends CTabFolderRenderer {
 
     @Override
     protected void draw(int part, int state, Rectangle bounds, GC gc) {
-        if (part != PART_BODY && belowTabs(gc.getClipping())) {
+        if (part != PART_BODY && part != PART_BACKGROUND && belowTabs(gc.getClipping())) {
             return;
         }
         if (part < 0 || part >= parent.getItemCount() || (state & SWT.SELECTED) == 0) {

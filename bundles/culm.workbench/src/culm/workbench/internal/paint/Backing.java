@@ -15,8 +15,6 @@ import org.eclipse.swt.graphics.Pattern;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Listener;
-import org.eclipse.swt.widgets.Shell;
 
 /**
  * What a control shows, kept as a picture: painted once for each change and not for each movement of the pointer over it.
@@ -59,18 +57,9 @@ public final class Backing {
         this.control = control;
         this.ground = ground;
         this.rest = rest;
+        control.addListener(SWT.Dispose, e -> dispose());
+        control.addListener(SWT.Resize, e -> unsure = true);
         control.addListener(SWT.ZoomChanged, e -> unsure = true);
-        Shell window = control.getShell();
-        Listener elsewhere = e -> unsure = true; // perhaps on a finer screen: asking for it goes to the display server
-        window.addListener(SWT.Move, elsewhere);
-        window.addListener(SWT.Resize, elsewhere);
-        control.addListener(SWT.Dispose, e -> {
-            if (!window.isDisposed()) {
-                window.removeListener(SWT.Move, elsewhere);
-                window.removeListener(SWT.Resize, elsewhere);
-            }
-            dispose();
-        });
     }
 
     /** The picture is no longer right. */
@@ -145,7 +134,7 @@ public final class Backing {
             return false;
         }
         if (unsure || picture == null || !now.equals(size)) {
-            int fine = picture == null || unsure ? finer() : finer;
+            int fine = finer();
             boolean same = picture != null && fine == finer;
             if (!same || now.x > room.x || now.y > room.y) {
                 room = same ? new Point(Math.max(now.x, room.x), Math.max(now.y, room.y)) : now;

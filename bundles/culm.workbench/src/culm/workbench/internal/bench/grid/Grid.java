@@ -105,7 +105,7 @@ public final class Grid extends Canvas {
         boolean there = row < model.rows() && !model.columns().isEmpty() && model.columns().get(column).editable();
         field.lock(model.locked());
         Rectangle cell = paint.cell(row, column, scroll.left(), scroll.top());
-        field.place(cell, there && cell.y >= paint.head() && cell.y + cell.height <= Math.max(getClientArea().height, paint.head() + paint.line()));
+        field.place(cell, there && cell.y >= paint.head() && cell.y < paint.head() + paint.whole(getClientArea().height) * paint.line());
         if (there) {
             field.show(model.text(row, column), model.columns().get(column).number());
             field.control().setData("culm.path", row + "." + model.columns().get(column).id());

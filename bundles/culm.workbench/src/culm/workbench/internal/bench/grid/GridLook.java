@@ -14,6 +14,8 @@ import culm.workbench.internal.widgets.Clip;
 /** How a grid looks, and where its cells are. */
 final class GridLook {
     private static final int PAD = 6;
+    /** Below the last row, for a scroll bar that lies over it. */
+    private static final int SLACK = 8;
     private final Look look;
     private final GridModel model;
     private int room;
@@ -66,6 +68,11 @@ final class GridLook {
         return new Rectangle(x - left, row < 0 ? -top : head() + row * line() - top, model.columns().isEmpty() ? 0 : right(column + 1) - x, row < 0 ? head() : line());
     }
 
+    /** How many rows are shown below the heads in so much height; the grid ends on a whole one. */
+    int whole(int height) {
+        return Math.max(1, (height - head() - SLACK) / line());
+    }
+
     /** The cell at a point; row -1 for the heads, column -1 beside them. */
     GridModel.Place at(int x, int y, int left, int top) {
         int row = y < head() ? -1 : (y + top - head()) / line();
@@ -83,7 +90,7 @@ final class GridLook {
         gc.setBackground(look.colour(Role.PAPER));
         gc.fillRectangle(area);
         int first = Math.max(0, top / line());
-        int last = Math.min(model.rows() - 1, first + Math.max(1, (area.height - head()) / line()) - 1); // whole rows only
+        int last = Math.min(model.rows() - 1, first + whole(area.height) - 1);
         for (int row = first; row <= last; row++) {
             row(gc, row, left, top, row == currentRow);
         }

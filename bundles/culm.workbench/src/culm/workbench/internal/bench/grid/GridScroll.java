@@ -6,8 +6,6 @@ import org.eclipse.swt.widgets.ScrollBar;
 
 /** How far a grid is scrolled, in points; up and down by whole rows. */
 final class GridScroll {
-    /** Below the last row, for a scroll bar that lies over it. */
-    private static final int SLACK = 8;
     private final Grid grid;
     private final GridModel model;
     private final GridLook paint;
@@ -32,13 +30,8 @@ final class GridScroll {
     void fit() {
         Rectangle area = grid.getClientArea();
         paint.room(area.width);
-        set(grid.getVerticalBar(), model.rows() * paint.line(), whole(area.height) * paint.line(), paint.line());
+        set(grid.getVerticalBar(), model.rows() * paint.line(), paint.whole(area.height) * paint.line(), paint.line());
         set(grid.getHorizontalBar(), paint.width(), area.width, 24);
-    }
-
-    /** How many rows fit below the heads; the grid ends on a whole one. */
-    private int whole(int height) {
-        return Math.max(1, (height - paint.head() - SLACK) / paint.line());
     }
 
     private static void set(ScrollBar bar, int all, int room, int step) {
@@ -53,7 +46,7 @@ final class GridScroll {
         Rectangle area = grid.getClientArea();
         Rectangle cell = paint.cell(row, column, left(), top());
         int first = cell.y - paint.head();
-        shift(grid.getVerticalBar(), top(), first, first + cell.height - whole(area.height) * paint.line());
+        shift(grid.getVerticalBar(), top(), first, first + cell.height - paint.whole(area.height) * paint.line());
         shift(grid.getHorizontalBar(), left(), cell.x, cell.x + cell.width - area.width);
     }
 
