@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Set;
 import java.util.TreeSet;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,6 +66,55 @@ class WholeRowsTest extends BenchTest {
         });
         until("the variants are there", () -> !page.pending() && page.found().isPresent());
         endsWhole(page.table());
+    }
+
+    @Test
+    void belowTheLastWholeRowNothingIsChosen() throws Exception {
+        openLog("class.log");
+        Grid grid = ui(() -> find(window().getShell(), Grid.class).stream().filter(Control::isVisible).findFirst().orElseThrow());
+        ui(() -> grid.choose(0));
+        boolean spare = false;
+        for (int height = LOWEST; height < HIGHEST; height += 3) {
+            int now = height;
+            ui(() -> window().getShell().setSize(1280, now));
+            settle();
+            boolean empty = ui(() -> paperAtTheEdge(grid, 6));
+            spare |= empty;
+            ui(() -> {
+                grid.choose(0);
+                clickAt(grid, 60, grid.getClientArea().height - 3);
+            });
+            assertTrue(!empty || ui(grid::row) == 0, "a row that cannot be seen was chosen at " + height);
+        }
+        assertTrue(spare, "at some height there is room below the last whole row");
+    }
+
+    /** Whether the lowest lines of points hold one colour only. */
+    private boolean paperAtTheEdge(Grid grid, int lines) {
+        Image image = new Image(display(), grid.getSize().x, grid.getSize().y);
+        GC gc = new GC(image);
+        grid.print(gc);
+        gc.dispose();
+        ImageData seen = image.getImageData();
+        image.dispose();
+        int bottom = grid.getClientArea().height;
+        int paper = seen.getPixel(4, bottom - 1);
+        for (int y = bottom - lines; y < bottom; y++) {
+            for (int x = 4; x < grid.getClientArea().width - 20; x++) {
+                if (seen.getPixel(x, y) != paper) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static void clickAt(Control control, int x, int y) {
+        Event click = new Event();
+        click.button = 1;
+        click.x = x;
+        click.y = y;
+        control.notifyListeners(SWT.MouseDown, click);
     }
 
     private void endsWhole(Composite table) throws Exception {

@@ -16,6 +16,7 @@ import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** The design's name and, always under it, the verdict. */
@@ -28,6 +29,7 @@ final class HeaderStrip extends Canvas {
     private String word = "";
     private Verdict verdict = Shown.NOTHING.verdict();
     private int shownLines = 1;
+    private int nameRoom = Integer.MAX_VALUE;
 
     HeaderStrip(Composite parent, Look look) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -56,6 +58,14 @@ final class HeaderStrip extends Canvas {
             requestLayout();
         }
         redraw();
+    }
+
+    /** The name ends before what stands at its right. @param right where that begins, points */
+    void nameRoom(int right) {
+        if (nameRoom != right) {
+            nameRoom = right;
+            redraw();
+        }
     }
 
     /** {@return the verdict that stands there} */
@@ -97,7 +107,7 @@ final class HeaderStrip extends Canvas {
         e.gc.setTextAntialias(SWT.ON);
         e.gc.setFont(look.font(Size.TITLE, SWT.BOLD));
         e.gc.setForeground(look.colour(Role.INK));
-        e.gc.drawString(name, LEFT, 9, true);
+        e.gc.drawString(Clip.to(name, look.measure(), Size.TITLE, true, nameRoom - LEFT), LEFT, 9, true);
         int y = (int) (9 + line(Size.TITLE) + 3);
         if (!waiting()) {
             SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));

@@ -247,7 +247,7 @@ public final class RowsCanvas extends Canvas {
                 }
                 left += width;
             }
-        } else if (y > body()) {
+        } else if (y > body() && (y - body()) / line() < whole(getClientArea().height)) { // below the last whole row stands nothing
             choose(getVerticalBar().getSelection() + (y - body()) / line());
         }
     }

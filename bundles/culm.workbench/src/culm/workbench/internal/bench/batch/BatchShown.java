@@ -44,10 +44,11 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         }
         BatchPlan p = plan.get();
         if (p.served() == 0) {
-            return "None of the " + p.batch().staples().size() + " staples can be used with this design; below stands why.";
+            int all = p.batch().staples().size();
+            return (all == 1 ? "This staple cannot" : "None of the " + all + " staples can") + " be used with this design; below stands why.";
         }
         String ties = p.settings().stream().limit(4).map(s -> unit.fixed(s.tie(), 1)).collect(java.util.stream.Collectors.joining(", ")).replaceFirst(", ([^,]*)$", p.settings().size() <= 4 ? " and $1" : ", $1");
-        return p.served() + " of " + p.batch().staples().size() + " staples in " + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
+        return p.served() + " of " + p.batch().staples().size() + (p.batch().staples().size() == 1 ? " staple in " : " staples in ") + p.settings().size() + (p.settings().size() == 1 ? " setting: tie at " : " settings: tie at ") + ties
                 + (p.settings().size() > 4 ? ", …" : "") + " " + unit.sign() + (p.fewest() ? "" : "; perhaps fewer would do") + again();
     }
 

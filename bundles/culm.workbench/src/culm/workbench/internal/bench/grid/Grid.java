@@ -105,7 +105,7 @@ public final class Grid extends Canvas {
         boolean there = row < model.rows() && !model.columns().isEmpty() && model.columns().get(column).editable();
         field.lock(model.locked());
         Rectangle cell = paint.cell(row, column, scroll.left(), scroll.top());
-        field.place(cell, there && cell.y >= paint.head() && cell.y < paint.head() + paint.whole(getClientArea().height) * paint.line());
+        field.place(cell, there && cell.y >= paint.head() && paint.shows(cell.y, getClientArea().height));
         if (there) {
             field.show(model.text(row, column), model.columns().get(column).number());
             field.control().setData("culm.path", row + "." + model.columns().get(column).id());
@@ -276,14 +276,14 @@ public final class Grid extends Canvas {
 
     private void click(Event e) {
         GridModel.Place at = paint.at(e.x, e.y, scroll.left(), scroll.top());
-        if (at.row() >= 0 && at.row() < model.rows() && at.column() >= 0 && take()) {
+        if (paint.shows(e.y, getClientArea().height) && at.row() >= 0 && at.row() < model.rows() && at.column() >= 0 && take()) {
             go(at.row(), at.column());
         }
     }
 
     private void hover(Event e) {
         GridModel.Place at = paint.at(e.x, e.y, scroll.left(), scroll.top());
-        String tip = at.column() < 0 ? null : at.row() < 0 ? model.columns().get(at.column()).help()
+        String tip = at.column() < 0 || !paint.shows(e.y, getClientArea().height) ? null : at.row() < 0 ? model.columns().get(at.column()).help()
                 : at.row() < model.rows() ? model.doubt(at.row(), at.column()).orElse(null) : null;
         if (!java.util.Objects.equals(tip, getToolTipText())) {
             setToolTipText(tip);

@@ -73,6 +73,11 @@ final class GridLook {
         return Math.max(1, (height - head() - SLACK) / line());
     }
 
+    /** Whether a row, or the heads, may stand at a height: below the last whole row nothing does. */
+    boolean shows(int y, int height) {
+        return y < head() + whole(height) * line();
+    }
+
     /** The cell at a point; row -1 for the heads, column -1 beside them. */
     GridModel.Place at(int x, int y, int left, int top) {
         int row = y < head() ? -1 : (y + top - head()) / line();
