@@ -40,6 +40,10 @@ class AssistantTest extends StudioTest {
         press(dialog, "a caliper and a mandrel alone");
         keepPicture("new-design");
         press(dialog, "Next >");
+        ui(() -> {
+            assertEquals(Inputs.STAPLE_LENGTH, display().getFocusControl().getData("culm.ask"), "the first number can be typed at once");
+            assertTrue(dialog.getSize().y <= dialog.getMonitor().getClientArea().height - 40, "the window's frame fits on the screen too: " + dialog.getSize());
+        });
         fill(dialog, Inputs.STAPLE_LENGTH, "46,1");
         fill(dialog, "staple.topWide", "3.42");
         fill(dialog, Inputs.TIE_LENGTH, "71");

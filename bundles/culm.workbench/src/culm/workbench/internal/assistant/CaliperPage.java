@@ -20,8 +20,8 @@ import culm.workbench.internal.widgets.AskRow;
 
 /** Asks what a caliper and a mandrel tell; what is left empty is assumed, and the field says what. */
 final class CaliperPage extends WizardPage {
-    /** What stands above and below the fields, buttons included, points. */
-    private static final int AROUND = 300;
+    /** What stands above and below the fields, buttons and the window's own frame included, points. */
+    private static final int AROUND = 370;
     private final Workshop workshop;
     private final List<FormPlan.Number> asked;
     private final Map<String, AskRow> rows = new LinkedHashMap<>();
@@ -64,6 +64,14 @@ final class CaliperPage extends WizardPage {
         assumed.setLayoutData(wide);
         setControl(outer);
         check();
+    }
+
+    @Override
+    public void setVisible(boolean visible) {
+        super.setVisible(visible);
+        if (visible) {
+            rows.values().iterator().next().control().setFocus();
+        }
     }
 
     private void check() {

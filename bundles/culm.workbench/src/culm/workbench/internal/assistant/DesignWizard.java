@@ -6,12 +6,14 @@ import java.util.Optional;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 
 import culm.model.Design;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Studio;
+import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
@@ -30,11 +32,17 @@ public final class DesignWizard extends Wizard {
         this.window = window;
         this.workshop = workshop;
         this.studio = workshop.studio().studio().orElseThrow();
-        this.start = new StartPage(workshop);
+        this.start = new StartPage(workshop, opened(window));
         this.parts = new PartsPage(workshop);
         this.caliper = new CaliperPage(workshop);
         setWindowTitle("New design");
         setForcePreviousAndNextButtons(true);
+    }
+
+    /** The file of the editor that is looked at. */
+    private static Optional<Path> opened(IWorkbenchWindow window) {
+        return Optional.ofNullable(window.getActivePage().getActiveEditor()).map(IEditorPart::getEditorInput)
+                .filter(FileInput.class::isInstance).map(input -> ((FileInput) input).file());
     }
 
     @Override
@@ -42,6 +50,11 @@ public final class DesignWizard extends Wizard {
         addPage(start);
         addPage(parts);
         addPage(caliper);
+    }
+
+    @Override
+    public void createPageControls(Composite parent) {
+        // Each page is made when it is first shown, and the window grows for it: else all would be as high as the longest.
     }
 
     @Override

@@ -53,6 +53,14 @@ final class PartsPage extends WizardPage {
         setControl(area);
     }
 
+    @Override
+    public void setVisible(boolean visible) {
+        super.setVisible(visible);
+        if (visible) {
+            combos.values().iterator().next().setFocus();
+        }
+    }
+
     /** The links to what was chosen, as they stand in a design's file. */
     Map<String, Link> links(Path file) {
         Map<String, Link> links = new LinkedHashMap<>();

@@ -1,6 +1,8 @@
 package culm.workbench.internal.assistant;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
@@ -29,6 +31,7 @@ final class StartPage extends WizardPage {
     }
 
     private final List<StudioEntry> designs;
+    private final Optional<Path> opened;
     private Text name;
     private Button blank;
     private Button parts;
@@ -36,8 +39,9 @@ final class StartPage extends WizardPage {
     private Button turns;
     private boolean named;
 
-    StartPage(Workshop workshop) {
+    StartPage(Workshop workshop, Optional<Path> opened) {
         super("start");
+        this.opened = opened;
         setTitle("New design");
         setDescription("What to start from.");
         designs = workshop.studio().index().map(i -> i.of(FileKind.DESIGN).stream().filter(d -> d.problem().isEmpty()).toList()).orElse(List.of());
@@ -65,7 +69,7 @@ final class StartPage extends WizardPage {
         indented.horizontalIndent = 24;
         which.setLayoutData(indented);
         which.setItems(designs.stream().map(StudioEntry::title).toArray(String[]::new));
-        which.select(0);
+        which.select(Math.max(0, designs.stream().map(d -> Optional.of(d.file())).toList().indexOf(opened)));
         turns = new Button(area, SWT.CHECK);
         turns.setText("then tell how many turns were left on it");
         GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
