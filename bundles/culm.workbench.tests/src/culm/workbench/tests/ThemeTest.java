@@ -3,16 +3,21 @@ package culm.workbench.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.Test;
 
 import culm.figures.Palette;
@@ -85,6 +90,41 @@ class ThemeTest extends StudioTest {
         } finally {
             command("culm.window.light");
         }
+    }
+
+    @Test
+    void whatIsChosenInTheTreeHasTheColourOfTheThemeThatIsShown() throws Exception {
+        Tree tree = ui(() -> find(window().getShell(), Tree.class).get(0));
+        ui(() -> tree.setSelection(tree.getItem(0)));
+        Set<RGB> seen = new HashSet<>();
+        try {
+            for (String theme : List.of("dark", "light", "dark", "light")) {
+                command("culm.window." + theme);
+                settle();
+                RGB chosen = ui(() -> display().getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB());
+                assertTrue(ui(() -> colours(tree)).contains(chosen), theme + ": " + chosen);
+                seen.add(chosen);
+            }
+        } finally {
+            command("culm.window.light");
+        }
+        assertEquals(2, seen.size(), "the themes have different ones, else this proves nothing");
+    }
+
+    private Set<RGB> colours(Control control) {
+        Image image = new Image(display(), control.getSize().x, control.getSize().y);
+        GC gc = new GC(image);
+        control.print(gc);
+        gc.dispose();
+        ImageData data = image.getImageData();
+        image.dispose();
+        Set<RGB> all = new HashSet<>();
+        for (int y = 0; y < data.height; y++) {
+            for (int x = 0; x < data.width; x++) {
+                all.add(data.palette.getRGB(data.getPixel(x, y)));
+            }
+        }
+        return all;
     }
 
     @Test

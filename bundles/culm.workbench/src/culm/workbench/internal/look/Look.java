@@ -13,6 +13,9 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Tree;
 
 import culm.figures.Palette;
 import culm.figures.Role;
@@ -138,6 +141,12 @@ public final class Look {
         };
         paint.run();
         onChange(control, paint);
+        if (control instanceof Tree || control instanceof Table) {
+            // The toolkit gives a list the colour of what is chosen together with its ground, and knows the system's new one only by then.
+            Listener again = e -> paint.run();
+            display.addListener(SWT.Settings, again);
+            control.addListener(SWT.Dispose, e -> display.removeListener(SWT.Settings, again));
+        }
     }
 
     /** {@return where the shipped font's files are put} */

@@ -64,7 +64,7 @@ final class PartsList extends Composite {
         table.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(table, Role.PAPER, Role.INK);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        icons = RowIcons.in(table, workshop.icons(), row -> workshop.icons().get(PartWords.kind(shown.get(row))));
+        icons = RowIcons.in(table, workshop.look(), workshop.icons(), row -> workshop.icons().get(PartWords.kind(shown.get(row))));
         table.addListener(SWT.SetData, e -> set((TableItem) e.item));
         table.addListener(SWT.Selection, e -> chosen.accept(selected()));
         table.addListener(SWT.Resize, e -> table.clearAll());

@@ -44,7 +44,7 @@ final class UsersList extends Composite {
         table.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(table, Role.PAPER, Role.INK);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        RowIcons icons = RowIcons.in(table, workshop.icons(), row -> workshop.icons().get("design"));
+        RowIcons icons = RowIcons.in(table, workshop.look(), workshop.icons(), row -> workshop.icons().get("design"));
         table.addListener(SWT.SetData, e -> {
             TableItem item = (TableItem) e.item;
             StudioEntry design = shown.get(table.indexOf(item));

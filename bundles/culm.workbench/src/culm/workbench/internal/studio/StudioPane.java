@@ -1,5 +1,6 @@
 package culm.workbench.internal.studio;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.jface.action.MenuManager;
@@ -19,7 +20,9 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IViewSite;
 
 import culm.figures.Role;
@@ -34,6 +37,7 @@ import culm.workbench.internal.parts.PartsEditor;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
 import culm.workbench.internal.widgets.Focus;
+import culm.workbench.internal.widgets.IconGround;
 import culm.workbench.internal.widgets.NoticeBar;
 
 /** The studio's folder as a tree, with a search above it. */
@@ -114,7 +118,16 @@ final class StudioPane extends Composite {
         parent.setLayout(layout);
         TreeViewerColumn names = new TreeViewerColumn(viewer, SWT.NONE);
         NodeLabels labels = new NodeLabels(workshop.icons(), verdicts, workshop.look(), names.getColumn()::getWidth);
-        names.setLabelProvider(new DelegatingStyledCellLabelProvider(labels));
+        names.setLabelProvider(new DelegatingStyledCellLabelProvider(labels) {
+            @Override
+            protected void paint(Event e, Object element) {
+                TreeItem item = (TreeItem) e.item;
+                if (List.of(item.getParent().getSelection()).contains(item)) {
+                    IconGround.paint(e.gc, workshop.look(), item.getImageBounds(0));
+                }
+                super.paint(e, element);
+            }
+        });
         layout.setColumnData(names.getColumn(), new ColumnWeightData(1, 60, false));
         names.getColumn().addListener(SWT.Resize, e -> viewer.refresh());
         TreeViewerColumn turns = new TreeViewerColumn(viewer, SWT.RIGHT);
