@@ -2,9 +2,13 @@ package culm.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** Breaks text into lines at its spaces. */
+/** Breaks text into lines at its spaces, but not between a number and its unit. */
 public final class Lines {
+    private static final Pattern BREAKS = Pattern.compile("\\s+(?!(?:mm|in)\\b)|(?<!\\d)\\s+");
+    private static final Pattern HOLDS = Pattern.compile("(?<=\\d)\\s(?=(?:mm|in)\\b)");
+
     private Lines() {
     }
 
@@ -12,7 +16,7 @@ public final class Lines {
     public static List<String> of(String text, TextMeasure measure, Size size, boolean bold, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : BREAKS.split(text.strip())) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && measure.width(longer, size, bold) > width) {
                 lines.add(line);
@@ -23,6 +27,11 @@ public final class Lines {
         }
         lines.add(line);
         return lines;
+    }
+
+    /** The text for someone else to break: numbers and their units hold together. */
+    public static String held(String text) {
+        return HOLDS.matcher(text).replaceAll("\u00a0");
     }
 
     /** Distance of two baselines. */

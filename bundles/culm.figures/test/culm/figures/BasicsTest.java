@@ -31,6 +31,17 @@ class BasicsTest {
     }
 
     @Test
+    void aLineNeverEndsBetweenANumberAndItsUnit() {
+        String text = "The wrap stops at 46.5 mm, above the top at 1811 in all.";
+        for (double width = 30; width < 400; width += 5) {
+            List<String> lines = Lines.of(text, ShippedFont.load(), Size.BODY, false, width);
+            assertEquals(text, String.join(" ", lines));
+            assertTrue(lines.stream().noneMatch(l -> l.endsWith("46.5")), lines.toString());
+        }
+        assertEquals("46.5\u00a0mm or 1811\u00a0in, as in all", Lines.held("46.5 mm or 1811 in, as in all"));
+    }
+
+    @Test
     void ticksAreRoundInsideAndNotTooMany() {
         SplittableRandom random = new SplittableRandom(11);
         for (int i = 0; i < 5000; i++) {

@@ -8,13 +8,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.rules.Fix;
 import culm.blank.rules.Severity;
+import culm.figures.Role;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.widgets.RowsList;
 
 /** What is proposed helps, and can be taken back. */
 class FindingsTest extends StudioTest {
@@ -31,6 +42,54 @@ class FindingsTest extends StudioTest {
         assertTrue(ui(() -> session(editor).shown().findings().stream().noneMatch(f -> f.severity() == Severity.ERROR)));
         command("org.eclipse.ui.edit.undo");
         assertEquals(before, ui(() -> session(editor).text()));
+    }
+
+    @Test
+    void whatIsChosenCanBeSeenWholeWhenItIsOpened() throws Exception {
+        DesignEditor editor = open("trial-8-overwrapped.reed");
+        Point before = ui(() -> window().getShell().getSize());
+        try {
+            ui(() -> window().getShell().setSize(1280, 640));
+            settle();
+            RowsList list = ui(() -> find(window().getShell(), RowsList.class).stream().filter(l -> l.getClass().getSimpleName().equals("FindingsList")).findFirst().orElseThrow());
+            assertTrue(ui(list::spoken).contains("more below"), ui(list::spoken));
+            ui(() -> {
+                list.setFocus();
+                for (int i = 0; i < session(editor).shown().findings().size(); i++) {
+                    key(list, SWT.ARROW_DOWN);
+                }
+                key(list, SWT.ARROW_RIGHT);
+            });
+            settle();
+            Image image = ui(() -> painted(list));
+            Rectangle area = ui(list::getClientArea);
+            ui(() -> {
+                ImageData data = image.getImageData();
+                RGB frame = Workshop.of(workbench()).look().colour(Role.THREAD).getRGB();
+                boolean below = false;
+                for (int y = area.height / 2; y < area.height; y++) {
+                    below |= data.palette.getRGB(data.getPixel(area.width / 2, y)).equals(frame);
+                }
+                image.dispose();
+                assertTrue(below, "the lower edge of what is chosen");
+            });
+        } finally {
+            ui(() -> window().getShell().setSize(before));
+        }
+    }
+
+    private Image painted(Control control) {
+        Image image = new Image(display(), control.getSize().x, control.getSize().y);
+        GC gc = new GC(image);
+        control.print(gc);
+        gc.dispose();
+        return image;
+    }
+
+    private static void key(Control control, int code) {
+        Event e = new Event();
+        e.keyCode = code;
+        control.notifyListeners(SWT.KeyDown, e);
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.eclipse.swt.graphics.TextLayout;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
@@ -34,10 +35,10 @@ final class FindingRow {
         this.look = look;
         text = new TextLayout(look.display());
         text.setFont(look.font(Size.BODY, SWT.NORMAL));
-        text.setText(finding.text());
+        text.setText(Lines.held(finding.text()));
         more = new TextLayout(look.display());
         more.setFont(look.font(Size.SMALL, SWT.NORMAL));
-        more.setText(FindingWords.more(finding, unit));
+        more.setText(Lines.held(FindingWords.more(finding, unit)));
     }
 
     Finding finding() {

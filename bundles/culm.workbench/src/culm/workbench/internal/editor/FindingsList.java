@@ -119,6 +119,9 @@ final class FindingsList extends RowsList {
     protected void layOut() {
         place(getClientArea().width);
         bar();
+        if (isFocusControl() && selected >= 0) {
+            reveal(rows.get(selected).top(), rows.get(selected).bottom());
+        }
         redraw();
     }
 
