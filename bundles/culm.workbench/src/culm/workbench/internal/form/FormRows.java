@@ -40,6 +40,7 @@ public final class FormRows {
         form.setLayout(layout);
         context.look().dress(form, Role.PAPER, Role.INK);
         scroll = new ScrolledComposite(form, SWT.V_SCROLL);
+        scroll.setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         scroll.setExpandHorizontal(true);
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         scroll.getVerticalBar().setIncrement(24);

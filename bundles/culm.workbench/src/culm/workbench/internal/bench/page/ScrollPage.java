@@ -23,6 +23,7 @@ public final class ScrollPage extends ScrolledComposite {
      */
     public ScrollPage(Composite parent, Look look) {
         super(parent, SWT.V_SCROLL);
+        setScrollbarsMode(SWT.NONE); // one that hides would leave a drawing cut with no sign of more
         content = new Composite(this, SWT.NONE);
         look.dress(this, Role.PAPER, Role.INK);
         look.dress(content, Role.PAPER, Role.INK);
