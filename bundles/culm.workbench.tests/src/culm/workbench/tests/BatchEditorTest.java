@@ -333,7 +333,8 @@ class BatchEditorTest extends BenchTest {
         until("the new batch is open", () -> page().getActiveEditor() instanceof BatchEditor);
         BatchEditor made = ui(() -> (BatchEditor) page().getActiveEditor());
         assertEquals("trial-12.reed", ui(() -> made.session().document().getDesign()));
-        ui(() -> made.grid().go(0, 1));
+        assertEquals("length", ui(() -> made.heads().get(made.grid().column())), "the first number is typed there");
+        ui(() -> made.grid().setFocus());
         caliper(made.grid(), "47.02");
         split(made);
         assertTrue(ui(made::notes).contains("Staple 1: There is no reading of top wide."), ui(made::notes).toString());

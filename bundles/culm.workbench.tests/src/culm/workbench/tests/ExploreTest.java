@@ -241,6 +241,7 @@ class ExploreTest extends StudioTest {
         assertTrue(ui(() -> page.bar().said()).contains("tie length"), ui(() -> page.bar().said()));
         variants(editor, page);
         ui(() -> page.look(VariantsPage.Sight.PARALLEL));
+        assertTrue(ui(() -> page.bar().said()).contains(" pass every rule"), "what is said belongs to what is seen: " + ui(() -> page.bar().said()));
         keep("explore-parallel");
         ui(() -> page.look(VariantsPage.Sight.TABLE));
         keep("explore-table");

@@ -1,6 +1,7 @@
 package culm.workbench.tests;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import culm.blank.Inputs;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.explore.ChoicePage;
+import culm.workbench.internal.explore.RowsCanvas;
 import culm.workbench.internal.explore.TolerancesPage;
 import culm.workbench.internal.explore.VariantsPage;
 import culm.workbench.internal.studio.StudioView;
@@ -68,6 +70,8 @@ class PicturesOfDesigns extends PictureTaker {
             });
             until("the variants are there", () -> !page.pending() && page.found().isPresent());
             ui(() -> page.table().choose(3));
+            RowsCanvas table = ui(page::table);
+            until("all that can be seen is judged", () -> IntStream.range(0, table.getVerticalBar().getThumb()).noneMatch(r -> table.verdict(table.rows()[r]).equals("\u2026")));
             keep("variants");
             ui(() -> page.look(VariantsPage.Sight.MAP));
             keep("variants-map");

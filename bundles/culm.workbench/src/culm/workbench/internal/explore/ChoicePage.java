@@ -153,13 +153,18 @@ public final class ChoicePage extends Composite {
         String first = now.words(workshop.units().now().drawn());
         String share = PlotWords.percent(c.best().passed().value()) + " of the blanks pass";
         sentence.setText(!c.certain() ? "Nothing among these is surely better than the design as it is: " + PlotWords.percent(c.baseline().passed().value()) + " of the blanks pass."
-                : Character.toUpperCase(first.charAt(0)) + first.substring(1) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");
-        sure.setText(String.format(Locale.ROOT, "%s%s more in a hundred pass (95 %% interval %s to %s), told from %,d blanks that the search has not seen; %s", c.certain() ? "" : first + ": ",
+                : upper(first) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");
+        boolean none = c.gain() == 0 && c.gainLow() == 0 && c.gainHigh() == 0;
+        sure.setText(none ? String.format(Locale.ROOT, "None passes more often than the design as it is, told from %,d blanks that the search has not seen.", c.best().blanks()) : String.format(Locale.ROOT, "%s%s more in a hundred pass (95 %% interval %s to %s), told from %,d blanks that the search has not seen; %s", c.certain() ? "" : upper(first) + ": ",
                 points(c.gain()), points(c.gainLow()), points(c.gainHigh()), c.best().blanks(),
                 c.every() ? "nothing else among these combinations is better but by chance." : "something a little better may exist."));
         chart.show(Optional.of(new Content(c)));
-        actions.setVisible(true);
+        actions.setVisible(!none);
         layout();
+    }
+
+    private static String upper(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String points(double share) {

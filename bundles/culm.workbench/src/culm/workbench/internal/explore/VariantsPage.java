@@ -157,8 +157,13 @@ public final class VariantsPage extends Composite {
         sightBar.show(sight);
         stack.layout();
         redrawn();
-        if (sight == Sight.MAP && made.isEmpty() && found.isPresent()) {
+        if (bar.running() || found.isEmpty()) {
+            return;
+        }
+        if (sight == Sight.MAP && made.isEmpty()) {
             run();
+        } else {
+            bar.say(sight == Sight.MAP ? bounds(made.get()) : said(found.get()), false);
         }
     }
 
@@ -203,7 +208,11 @@ public final class VariantsPage extends Composite {
             made = Optional.of(result);
             crossing = null;
             map.show(Optional.of(result));
-        }, result -> result.partial() ? "Stopped; the regions are not known." : MapPlot.bounds(result.map()));
+        }, VariantsPage::bounds);
+    }
+
+    private static String bounds(MapMade m) {
+        return m.partial() ? "Stopped; the regions are not known." : MapPlot.bounds(m.map());
     }
 
     private static String said(VariantsFound f) {

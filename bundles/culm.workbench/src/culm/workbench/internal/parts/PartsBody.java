@@ -81,6 +81,7 @@ final class PartsBody {
         GridData some = new GridData(SWT.FILL, SWT.FILL, true, false);
         some.heightHint = users.height(USERS);
         users.setLayoutData(some);
+        left.addListener(SWT.Resize, e -> some.heightHint = users.height(Math.max(USERS, left.getSize().y / 3 / users.line())));
         replace = link(left, look, "replace it in designs\u2026");
         replace.onClick(() -> chosen().ifPresent(p -> ReplaceDialog.open(all.getShell(), session.workshop(), session.studio(), session.file(), p.getId())));
         list.onChosen(p -> showChosen());

@@ -64,6 +64,11 @@ final class UsersList extends Composite {
         return heading.computeSize(SWT.DEFAULT, SWT.DEFAULT).y + ((GridLayout) getLayout()).verticalSpacing + table.computeTrim(0, 0, 10, rows * table.getItemHeight()).height;
     }
 
+    /** {@return the height of a row} */
+    int line() {
+        return table.getItemHeight();
+    }
+
     /** Shows who uses a part. @param id of the part; empty for none */
     void show(StudioIndex index, Path file, String id) {
         List<StudioEntry> now = id.isEmpty() ? List.of() : index.usersOf(file, id).stream().map(u -> u.design()).distinct().toList();

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 import culm.bench.batch.BatchModel;
+import culm.bench.batch.Dimension;
 import culm.bench.batch.StapleBatch;
 import culm.blank.Inputs;
 import culm.design.DesignedBlank;
@@ -75,6 +76,9 @@ public final class BatchEditor extends BenchEditor<Batch> {
         GridData right = new GridData(SWT.FILL, SWT.FILL, true, true, 1, 2);
         right.widthHint = 360;
         pane.setLayoutData(right);
+        if (session().document().getStaples().isEmpty()) {
+            grid.begin(rows.column(Dimension.LENGTH));
+        }
         pane.onCard(number -> new BatchActions(this).card(Optional.of(number)));
         pane.onLook(d -> grid.go(rows.row(d.staple()), rows.column(d.dimension())), a -> grid.go(rows.row(a.staple()), 0));
         said = new Label(all, SWT.WRAP);

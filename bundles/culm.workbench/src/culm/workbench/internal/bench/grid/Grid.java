@@ -153,6 +153,16 @@ public final class Grid extends Canvas {
     }
 
     /**
+     * Where typing begins in a table that is still empty.
+     *
+     * @param at the column
+     */
+    public void begin(int at) {
+        column = at;
+        show();
+    }
+
+    /**
      * Makes a row the current one, without taking the focus.
      *
      * @param to the row
