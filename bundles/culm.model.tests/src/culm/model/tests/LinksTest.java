@@ -67,7 +67,7 @@ class LinksTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
             "../other.parts#s47|LINK_FILE_MISSING|leads to the file other.parts, which is not there",
-            "../class.parts#s48|LINK_PART_MISSING|leads to class.parts, which has no part s48",
+            "../class.parts#s48|LINK_PART_MISSING|leads to class.parts, which has no part \"s48\"",
             "../class.parts#g60|LINK_WRONG_KIND|leads to a part of another kind than is needed here",
             "../class.parts#hop|BAD_LINK|leads to a part that is itself only a link",
             "../../secret.parts#s|BAD_LINK|leads out of the studio, which is the folder with studio.limits, or without one the design's own folder",

@@ -130,7 +130,7 @@ public final class Studio {
         requireInside(target, source);
         Part found = cache.parts(target, shown(target)).get(link.id());
         if (found == null) {
-            throw source.problem(Kind.LINK_PART_MISSING, "leads to " + shown(target) + ", which has no part " + link.id());
+            throw source.problem(Kind.LINK_PART_MISSING, "leads to " + shown(target) + ", which has no part \"" + link.id() + "\"");
         }
         if (found.eClass() != part.eClass()) {
             throw source.problem(Kind.LINK_WRONG_KIND, "leads to a part of another kind than is needed here");

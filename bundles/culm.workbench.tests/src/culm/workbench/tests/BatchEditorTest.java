@@ -68,7 +68,7 @@ class BatchEditorTest extends BenchTest {
     /** What comes of a batch, in words and drawn, follows the unit. */
     private void inThousandths(BatchEditor editor) throws Exception {
         List<String> mm = ui(editor::notes);
-        assertEquals(List.of("", "mm", "mm", "mm", "mm", "turns", "", ""), ui(editor::units));
+        assertEquals(List.of("", "mm", "mm", "mm", "mm", "left", "", ""), ui(editor::units));
         assertTrue(mm.get(0).matches("Setting 1: tie at \\d\\d\\.\\d mm"), mm.toString());
         command("culm.window.thou");
         try {
@@ -76,7 +76,7 @@ class BatchEditorTest extends BenchTest {
             assertTrue(ui(editor::notes).get(0).matches("Setting 1: tie at \\d{4} thou"), ui(editor::notes).toString());
             String drawn = ui(() -> find(window().getShell(), culm.workbench.internal.bench.page.DrawingCanvas.class).get(0).onScreen().orElseThrow()).flat().toString();
             assertTrue(drawn.contains("Tie lengths that each staple allows, thou"), drawn);
-            assertEquals(List.of("", "thou", "thou", "thou", "thou", "turns", "", ""), ui(editor::units));
+            assertEquals(List.of("", "thou", "thou", "thou", "thou", "left", "", ""), ui(editor::units));
             keepPicture("batch-thousandths");
         } finally {
             command("culm.window.mm");

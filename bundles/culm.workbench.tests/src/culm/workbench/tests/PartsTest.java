@@ -394,7 +394,7 @@ class PartsTest extends StudioTest {
         Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("#staple-47\"", "#lost\""));
         DesignEditor editor = open(DESIGN);
         assertTrue(ui(() -> session(editor).blank().isEmpty()));
-        assertTrue(ui(() -> said("which has no part lost")));
+        assertTrue(ui(() -> said("which has no part \"lost\"")));
         ui(() -> {
             RowsList findings = find(window().getShell(), RowsList.class).stream().filter(l -> l.getClass().getSimpleName().equals("FindingsList")).findFirst().orElseThrow();
             assertTrue(findings.computeSize(600, SWT.DEFAULT).y < 10, "no heading stands over nothing");

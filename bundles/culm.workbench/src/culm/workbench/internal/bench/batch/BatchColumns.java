@@ -30,7 +30,7 @@ final class BatchColumns {
             }
         }
         add(new GridColumn(TIE, "tie at", lengths, "The tie length of its setting.", 50, true, false), null);
-        add(new GridColumn(TURNS, "left", "turns", "Turns left that the model expects at that tie length.", 42, true, false), null);
+        add(new GridColumn(TURNS, "turns", "left", "Turns left that the model expects at that tie length.", 42, true, false), null);
         add(new GridColumn(ASIDE, "set aside because", "", "A reason keeps the staple out of every setting.", 112, false, true), null);
         add(new GridColumn(NOTES, "notes", "", "Anything else.", 84, false, true), null);
     }

@@ -23,6 +23,7 @@ import culm.workbench.internal.widgets.SignPainter;
 public final class NoteList extends Canvas {
     private static final int LEFT = 14;
     private static final int SIGN = 20;
+    private static final int APART = 24;
     private final Look look;
     private List<Note> notes = List.of();
     private List<Rectangle> places = List.of();
@@ -107,6 +108,18 @@ public final class NoteList extends Canvas {
         return Wrapped.lines(note.text(), look.measure(), size(note), bold(note), Math.max(60, width - indent(note) - linkWidth(note) - 12));
     }
 
+    /** The links stand below each other, and in a wide window not far from what they belong to. */
+    private int linksEnd(int width) {
+        int end = 0;
+        for (Note note : notes) {
+            if (!note.link().isEmpty()) {
+                double widest = lines(note, width).stream().mapToDouble(l -> look.measure().width(l, size(note), bold(note))).max().orElse(0);
+                end = Math.max(end, indent(note) + (int) Math.ceil(widest) + APART + linkWidth(note));
+            }
+        }
+        return Math.min(width, end);
+    }
+
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
         int width = wHint == SWT.DEFAULT ? 400 : wHint;
@@ -122,11 +135,12 @@ public final class NoteList extends Canvas {
         int width = getClientArea().width;
         int y = 0;
         List<Rectangle> links = new ArrayList<>();
+        int right = linksEnd(width);
         for (int i = 0; i < notes.size(); i++) {
             Note note = notes.get(i);
             y += above(note, i);
             int line = line(size(note));
-            Rectangle link = new Rectangle(width - linkWidth(note) - 4, y - 2, linkWidth(note), line + 3);
+            Rectangle link = new Rectangle(right - linkWidth(note) - 4, y - 2, linkWidth(note), line + 3);
             links.add(link);
             note.sign().ifPresent(s -> SignPainter.paint(gc, look, s, LEFT + 6, link.y + 2 + line / 2));
             gc.setFont(look.font(size(note), bold(note) ? SWT.BOLD : SWT.NORMAL));
