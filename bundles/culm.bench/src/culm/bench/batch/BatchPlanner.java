@@ -15,6 +15,7 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * Splits a batch into the fewest settings that serve all staples which any setting can serve, and gives each setting the tie length that
@@ -73,13 +74,13 @@ public final class BatchPlanner {
 
     private static Tried tryOut(TieFinder finder, StapleBatch batch, StapleReadings staple) {
         if (!staple.setAside().isBlank()) {
-            return new Tried(staple, null, new StapleTies(List.of(), t -> Double.NaN, staple.setAside()));
+            return new Tried(staple, null, new StapleTies(List.of(), t -> Double.NaN, Told.plain(staple.setAside())));
         }
         try {
             Blank blank = StapleOnBlank.put(finder.design(), staple, batch.caliper(), batch.wrapBelowTop());
             return new Tried(staple, blank, finder.find(blank));
         } catch (GeometryException e) {
-            return new Tried(staple, null, new StapleTies(List.of(), t -> Double.NaN, e.getMessage()));
+            return new Tried(staple, null, new StapleTies(List.of(), t -> Double.NaN, e.told()));
         }
     }
 

@@ -2,7 +2,9 @@ package culm.bench.batch;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+
+import culm.blank.rules.Say;
+import culm.geometry.words.Told;
 
 /**
  * Finds readings that are probably slips: repeats of one staple that differ by more than the caliper can explain, tops entered with the
@@ -27,8 +29,8 @@ public final class Doubts {
         }
         for (StapleReadings staple : batch.staples()) {
             if (changedOver(staple)) {
-                found.add(new Doubt(staple, Dimension.TOP_WIDE, staple.topWide().getAsDouble(), String.format(Locale.ROOT,
-                        "Wide %.2f is smaller than narrow %.2f: the two are probably changed over.", staple.topWide().getAsDouble(), staple.topNarrow().getAsDouble())));
+                found.add(new Doubt(staple, Dimension.TOP_WIDE, staple.topWide().getAsDouble(), "Wide " + across(staple.topWide().getAsDouble())
+                        + " is smaller than narrow " + across(staple.topNarrow().getAsDouble()) + ": the two are probably changed over."));
             }
             for (Dimension dimension : Dimension.values()) {
                 repeats(batch, staple, dimension, found);
@@ -53,8 +55,8 @@ public final class Doubts {
         double most = 2 * batch.caliper().largestError();
         if (high - low > most + 1e-9) {
             double middle = staple.middle(dimension).getAsDouble();
-            found.add(new Doubt(staple, dimension, middle - low > high - middle ? low : high, String.format(Locale.ROOT,
-                    "Repeated readings of %s differ by %.2f mm; this caliper explains %.2f mm. Read it again.", dimension.label(), high - low, most)));
+            found.add(new Doubt(staple, dimension, middle - low > high - middle ? low : high, "Repeated readings of " + dimension.label() + " differ by "
+                    + Say.across(high - low) + "; this caliper explains " + Say.across(most) + ". Read it again."));
         }
     }
 
@@ -76,8 +78,8 @@ public final class Doubts {
             }
             double value = staple.middle(dimension).getAsDouble();
             if (NORMAL * Math.abs(value - middle) / spread > FAR) {
-                found.add(new Doubt(staple, dimension, value, String.format(Locale.ROOT, "%s %.2f is %.2f %s than the middle of the batch, %.2f; usual are %.2f either way. %s",
-                        capital(dimension.label()), value, Math.abs(value - middle), value > middle ? "more" : "less", middle, spread / NORMAL, slip(value))));
+                found.add(new Doubt(staple, dimension, value, capital(dimension.label()) + " " + across(value) + " is " + across(Math.abs(value - middle))
+                        + (value > middle ? " more" : " less") + " than the middle of the batch, " + across(middle) + "; usual are " + across(spread / NORMAL) + " either way. " + slip(value)));
             }
         }
 
@@ -88,6 +90,11 @@ public final class Doubts {
             boolean whole = Math.rint(off) >= 1 && Math.abs(off - Math.rint(off)) < spread;
             return factor ? "A point in the wrong place? Read it again." : whole ? "A slip of the pen by whole millimetres? Read it again." : "Read it again, or keep it out of the batch.";
         }
+    }
+
+    /** A reading without its unit: its column has it. */
+    private static String across(double reading) {
+        return Told.number(reading, 2);
     }
 
     private static String capital(String text) {

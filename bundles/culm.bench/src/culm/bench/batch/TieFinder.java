@@ -12,6 +12,7 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * The tie lengths that a staple allows within <i>my limits</i>: every multiple of the step is tried, and the ends of each allowed stretch are
@@ -85,7 +86,7 @@ public final class TieFinder {
             blank.parts();
             course = cane == null ? TieCourse.reference(blank) : new TabledCourse(blank, cane, lowest(blank));
         } catch (GeometryException e) {
-            return new StapleTies(List.of(), tie -> Double.NaN, e.getMessage());
+            return new StapleTies(List.of(), tie -> Double.NaN, e.told());
         }
         List<Optional<Bound>> tried = new ArrayList<>();
         for (int k = first(); k <= last(); k++) {
@@ -166,25 +167,26 @@ public final class TieFinder {
         Map<Bound, Integer> counts = new EnumMap<>(Bound.class);
         tried.forEach(b -> counts.merge(b.orElseThrow(), 1, Integer::sum));
         Bound most = counts.entrySet().stream().max(Comparator.comparingInt(Map.Entry::getValue)).orElseThrow().getKey();
-        String tops = String.format(Locale.ROOT, "a top of %.2f x %.2f mm", 2 * axis(blank, 0), 2 * axis(blank, Math.PI / 2));
+        String tops = "a top of " + Told.number(2 * axis(blank, 0), 2) + " x " + Told.length(2 * axis(blank, Math.PI / 2), 2);
         double low = tie(first());
         double high = tie(last());
         return switch (most) {
             case FEWEST_TURNS -> {
                 double open = course.openAtTop(low);
                 double turns = turns(blank, course.closes(low));
-                yield open > 0 ? String.format(Locale.ROOT, "Even tied at %.1f mm the sides stay open by %.2f mm: %s is too large for this cane.", low, open, tops)
-                        : String.format(Locale.ROOT, "Even tied at %.1f mm only %.1f turns would be left: %s is too large for this cane.", low, turns, tops);
+                String even = "Even tied at " + Told.length(low, 1);
+                yield open > 0 ? even + " the sides stay open by " + Told.length(open, 2) + ": " + tops + " is too large for this cane."
+                        : String.format(Locale.ROOT, "%s only %.1f turns would be left: %s is too large for this cane.", even, turns, tops);
             }
-            case MOST_TURNS -> String.format(Locale.ROOT, "Even tied at %.1f mm the sides close too low, with more than %.1f turns left: %s is too small for this cane.",
-                    high, limits.get(Limits.TURNS_MOST) - margin, tops);
-            case NOT_COMPUTED -> String.format(Locale.ROOT, "It cannot be computed: %s", why(blank));
-            default -> String.format(Locale.ROOT, "From %.1f to %.1f mm %s.", low, high, most.words());
+            case MOST_TURNS -> String.format(Locale.ROOT, "Even tied at %s the sides close too low, with more than %.1f turns left: %s is too small for this cane.",
+                    Told.length(high, 1), limits.get(Limits.TURNS_MOST) - margin, tops);
+            case NOT_COMPUTED -> "It cannot be computed: " + why(blank);
+            default -> "From " + Told.number(low, 1) + " to " + Told.length(high, 1) + " " + most.words() + ".";
         };
     }
 
     private static String why(Blank blank) {
-        return culm.blank.ClosingFinder.find(blank).problem().orElse("the cane does not cover the staple.");
+        return culm.blank.ClosingFinder.find(blank).refusal().orElse("the cane does not cover the staple.");
     }
 
     private static double axis(Blank blank, double psi) {

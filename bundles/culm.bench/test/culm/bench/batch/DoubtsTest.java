@@ -8,6 +8,8 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import culm.figures.Lengths;
+
 class DoubtsTest {
     private static List<Doubt> doubts(StapleReadings... more) {
         List<StapleReadings> staples = new ArrayList<>();
@@ -32,6 +34,14 @@ class DoubtsTest {
         assertTrue(far.get(0).why().contains("1.00 less") && far.get(0).why().contains("whole millimetres"), far.get(0).why());
         assertTrue(doubts(StapleReadings.of("x", 47, 3.38, 20.9)).stream().anyMatch(d -> d.why().contains("point in the wrong place")));
         assertTrue(doubts(StapleReadings.of("x", 47, 2.09, 3.38)).stream().anyMatch(d -> d.why().contains("changed over")));
+    }
+
+    @Test
+    void whatIsInDoubtIsToldInThousandths() {
+        StapleReadings again = new StapleReadings("x", List.of(47.00, 47.01, 47.08), List.of(3.38), List.of(2.09), "", "");
+        assertEquals("Repeated readings of length differ by 3.1 thou; this caliper explains 1.6 thou. Read it again.", Lengths.THOU.told(doubts(again).get(0).told()));
+        String far = Lengths.THOU.told(doubts(StapleReadings.of("x", 46.01, 3.38, 2.09)).get(0).told());
+        assertTrue(far.startsWith("Length 1811.4 is 39.4 less than the middle of the batch, 1850.8; usual are "), far);
     }
 
     @Test

@@ -19,6 +19,8 @@ import culm.blank.rules.Rules;
 import culm.blank.solve.Allowed;
 import culm.blank.solve.Judge;
 import culm.blank.solve.TieLengths;
+import culm.figures.Lengths;
+import culm.geometry.words.Told;
 
 class TieFinderTest {
     private final Limits limits = Limits.STANDARD;
@@ -106,5 +108,12 @@ class TieFinderTest {
         assertTrue(large.contains("too large"), large);
         assertTrue(small.contains("too small"), small);
         assertTrue(low.contains("end of the cane"), low);
+        String mm = Told.mm(large);
+        assertTrue(mm.matches("Even tied at \\d\\d\\.\\d mm the sides stay open by 0\\.\\d\\d mm: a top of 3\\.90 x 2\\.60 mm is too large for this cane\\."), mm);
+        String thou = Lengths.THOU.told(large);
+        assertTrue(thou.matches("Even tied at \\d{4} thou the sides stay open by \\d+\\.\\d thou: a top of 153\\.5 x 102\\.4 thou is too large for this cane\\."), thou);
+        for (String each : List.of(small, low)) {
+            assertTrue(Told.mm(each).contains(" mm ") && !Lengths.THOU.told(each).contains("mm"), Lengths.THOU.told(each));
+        }
     }
 }

@@ -20,7 +20,7 @@ import culm.geometry.GeometryException;
  * @param design the design it is for; empty when there is none
  * @param plan its settings; empty when they cannot be told
  * @param doubts readings to look at again
- * @param why why there are no settings; empty when there are
+ * @param why why there are no settings, its lengths as {@link culm.geometry.words.Told} keeps them; empty when there are
  */
 record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List<Doubt> doubts, String why) {
     static final BatchShown NOTHING = new BatchShown(Optional.empty(), Optional.empty(), List.of(), "");
@@ -33,14 +33,14 @@ record BatchShown(Optional<DesignedBlank> design, Optional<BatchPlan> plan, List
         try {
             return new BatchShown(design, Optional.of(new BatchPlanner(design.get().limits(), batch.by().step(), batch.by().margin()).plan(design.get().blank(), batch)), doubts, "");
         } catch (GeometryException e) {
-            return new BatchShown(design, Optional.empty(), doubts, e.getMessage());
+            return new BatchShown(design, Optional.empty(), doubts, e.told());
         }
     }
 
     /** The answer in one sentence. @param unit in what lengths are written */
     String sentence(Lengths unit) {
         if (plan.isEmpty()) {
-            return why;
+            return unit.told(why);
         }
         BatchPlan p = plan.get();
         if (p.served() == 0) {

@@ -63,8 +63,8 @@ final class PlanPane extends Composite {
         Lengths unit = units.now().drawn();
         List<Note> all = new ArrayList<>();
         shown.plan().ifPresent(p -> settings(p, shown, all, unit));
-        shown.plan().ifPresent(p -> aside(p, all));
-        doubts(shown.doubts(), all);
+        shown.plan().ifPresent(p -> aside(p, all, unit));
+        doubts(shown.doubts(), all, unit);
         notes.show(all);
         chart.show((width, measure) -> shown.plan().filter(p -> p.served() > 0).map(p -> TieChart.draw(p, width, measure, unit)));
         page.fit();
@@ -86,23 +86,23 @@ final class PlanPane extends Composite {
         }
     }
 
-    private void aside(BatchPlan plan, List<Note> all) {
+    private void aside(BatchPlan plan, List<Note> all, Lengths unit) {
         if (plan.aside().isEmpty()) {
             return;
         }
         all.add(Note.head("Set aside"));
-        plan.aside().stream().limit(NAMED).forEach(a -> all.add(Note.text("Staple " + a.staple().label() + ": " + a.why()).does("show", () -> find.accept(a))));
+        plan.aside().stream().limit(NAMED).forEach(a -> all.add(Note.text("Staple " + a.staple().label() + ": " + unit.told(a.told())).does("show", () -> find.accept(a))));
         if (plan.aside().size() > NAMED) {
             all.add(Note.weak("and " + (plan.aside().size() - NAMED) + " more, marked in the table"));
         }
     }
 
-    private void doubts(List<Doubt> doubts, List<Note> all) {
+    private void doubts(List<Doubt> doubts, List<Note> all, Lengths unit) {
         if (doubts.isEmpty()) {
             return;
         }
         all.add(Note.head("Look again"));
-        doubts.stream().limit(NAMED).forEach(d -> all.add(Note.text("Staple " + d.staple().label() + ": " + d.why()).does("show", () -> look.accept(d))));
+        doubts.stream().limit(NAMED).forEach(d -> all.add(Note.text("Staple " + d.staple().label() + ": " + unit.told(d.told())).does("show", () -> look.accept(d))));
         if (doubts.size() > NAMED) {
             all.add(Note.weak("and " + (doubts.size() - NAMED) + " more, marked in the table"));
         }

@@ -15,7 +15,7 @@ final class Wrapped {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         // A number and its unit stay together.
-        for (String word : text.split(" (?!(?<=[0-9] )(mm\\b|%|turns?\\b))")) {
+        for (String word : text.split(" (?!(?<=[0-9] )(mm\\b|thou\\b|%|turns?\\b))")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && measure.width(longer, size, bold) > room) {
                 lines.add(line.toString());
