@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /**
  * A fit to a blank that worked: the one length delta, added to half of the blade's width, with which the model meets the turns left that
@@ -33,21 +34,25 @@ public record Fit(Blank worked, double turnsLeft, double readingError, double de
         double seen = seen(bare, turnsLeft);
         Closing before = ClosingFinder.find(bare);
         if (before.problem().isPresent()) {
-            throw new GeometryException(before.path(), before.problem().get());
+            throw new GeometryException(before.path(), before.refusal().get());
         }
         double end = before.course().get(0).z();
         if (!(seen > end && seen <= bare.number(Inputs.STAPLE_LENGTH))) {
-            throw new GeometryException(Inputs.WRAP_TOP, String.format(Locale.ROOT,
-                    "%.1f turns left put the closing at %.1f mm, which is not on the cane between %.1f mm and the staple's top.", turnsLeft, seen, end));
+            throw notOnTheCane(turnsLeft, seen, end);
         }
         double delta = new Seam(bare).open(seen) / 2;
         OptionalDouble reached = ClosingFinder.find(bare.with(Inputs.DELTA, delta - 1e-13)).at();
         OptionalDouble also = ClosingFinder.find(bare.with(Inputs.DELTA, delta + 1e-13)).at();
         if (!near(reached, seen) && !near(also, seen)) {
-            throw new GeometryException("shape", String.format(Locale.ROOT,
-                    "With these parts the sides cannot close at %.1f mm and stay closed to the staple's top.", seen));
+            throw new GeometryException("shape", "With these parts the sides cannot close at " + Told.length(seen, 1) + " and stay closed to the staple's top.");
         }
         return new Fit(bare, turnsLeft, readingError, delta);
+    }
+
+    /** Why turns that were seen cannot be met. @param at the height that they mean, mm; @param end where the cane ends, mm */
+    public static GeometryException notOnTheCane(double turnsLeft, double at, double end) {
+        return new GeometryException(Inputs.WRAP_TOP, String.format(Locale.ROOT, "%.1f turns left put the closing at %s, which is not on the cane between %s and the staple's top.",
+                turnsLeft, Told.length(at, 1), Told.length(end, 1)));
     }
 
     /** Whether an input is the same in a blank as in the one that worked: its give or take moves both together then, and the fitted length takes most of it in. */

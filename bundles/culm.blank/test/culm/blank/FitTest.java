@@ -11,6 +11,7 @@ import culm.geometry.profile.Values;
 import culm.geometry.shape.Outline;
 import culm.geometry.shape.StraightTaper;
 import culm.geometry.shape.WidthMeasure;
+import culm.geometry.words.Told;
 
 /** Fit to a blank that works; what hangs on a blank besides. */
 class FitTest {
@@ -46,6 +47,7 @@ class FitTest {
         GeometryException above = assertThrows(GeometryException.class, () -> Fit.to(WORKED, -2, 0.5));
         assertEquals(Inputs.WRAP_TOP, above.path());
         assertTrue(above.getMessage().startsWith("-2.0 turns left put the closing at 47.3 mm"), above.getMessage());
+        assertTrue(above.told().startsWith("-2.0 turns left put the closing at " + Told.length(46.5 + 2 * 0.41, 1) + ", which"), "its lengths can be told in another unit");
         assertThrows(GeometryException.class, () -> Fit.to(WORKED, 40, 0.5));
         assertThrows(GeometryException.class, () -> Fit.to(WORKED.with(Inputs.TUBE, 6), 1, 0.5));
     }

@@ -14,6 +14,7 @@ import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
 import culm.blank.rules.Verdict;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.Told;
 
 /**
  * Two designs side by side: where their inputs differ, links followed, and every result of both.
@@ -29,14 +30,28 @@ public record DesignComparison(Judged left, Judged right, List<InputRow> inputs,
     }
 
     /**
-     * An input that differs.
+     * An input that differs; its words hold their lengths as {@link Told} keeps them.
      *
-     * @param path  the input
-     * @param label in words
-     * @param left  as it is in the first; empty when it has none
-     * @param right as it is in the second; empty when it has none
+     * @param path      the input
+     * @param toldLabel in words
+     * @param toldLeft  as it is in the first; empty when it has none
+     * @param toldRight as it is in the second; empty when it has none
      */
-    public record InputRow(String path, String label, String left, String right) {
+    public record InputRow(String path, String toldLabel, String toldLeft, String toldRight) {
+        /** In words, lengths in mm. */
+        public String label() {
+            return Told.mm(toldLabel);
+        }
+
+        /** As it is in the first, lengths in mm; empty when it has none. */
+        public String left() {
+            return Told.mm(toldLeft);
+        }
+
+        /** As it is in the second, lengths in mm; empty when it has none. */
+        public String right() {
+            return Told.mm(toldRight);
+        }
     }
 
     /**

@@ -2,9 +2,11 @@ package culm.design;
 
 import culm.blank.Blank;
 import culm.blank.Input;
+import culm.geometry.profile.Quantity;
+import culm.geometry.words.Told;
 import culm.model.text.Numbers;
 
-/** Inputs of a blank in words. */
+/** Inputs of a blank in words, their lengths as {@link Told} keeps them. */
 final class InputWords {
     private InputWords() {
     }
@@ -20,7 +22,7 @@ final class InputWords {
         }
         String prefix = path.substring(0, path.indexOf(']') + 2);
         Input place = blank.inputs().stream().filter(i -> i.path().startsWith(prefix)).findFirst().orElse(input);
-        return part + ", " + label + " at " + Numbers.format(place.value()) + " mm" + (place.parameter().label().startsWith("from") ? " " + place.parameter().label() : "");
+        return part + ", " + label + " at " + number(place, place.value()) + unit(place) + (place.parameter().label().startsWith("from") ? " " + place.parameter().label() : "");
     }
 
     /** A value with its unit and how well it is known; empty for none. */
@@ -28,9 +30,18 @@ final class InputWords {
         if (input == null) {
             return "";
         }
-        String unit = input.parameter().quantity().unit();
         double plusMinus = input.tolerance().plusMinus();
-        return Numbers.format(input.value()) + (plusMinus > 0 ? " \u00b1 " + Numbers.format(plusMinus) : "") + (unit.isEmpty() ? "" : " " + unit)
+        return number(input, input.value()) + (plusMinus > 0 ? " \u00b1 " + number(input, plusMinus) : "") + unit(input)
                 + (input.tolerance().measured() ? ", measured" : ", assumed");
+    }
+
+    private static String number(Input input, double value) {
+        String text = Numbers.format(value);
+        return input.parameter().quantity() == Quantity.LENGTH ? Told.given(value, text) : text;
+    }
+
+    private static String unit(Input input) {
+        Quantity quantity = input.parameter().quantity();
+        return quantity == Quantity.LENGTH ? " " + Told.UNIT : quantity.unit().isEmpty() ? "" : " " + quantity.unit();
     }
 }

@@ -29,6 +29,11 @@ public final class Numbers {
         return new BigDecimal(shown.replace('\u2212', '-')).subtract(new BigDecimal(less.replace('\u2212', '-'))).toPlainString().replace('-', '\u2212');
     }
 
+    /** A difference with its plus, where it is above nothing as shown. @param shown what {@link #difference} or {@link #fixed} made of it */
+    public static String signed(String shown) {
+        return shown.startsWith("\u2212") || shown.matches("[0.]+") ? shown : "+" + shown;
+    }
+
     /** For files: at most three decimals, no trailing zeros. */
     public static String plain(double value) {
         if (!Double.isFinite(value)) {

@@ -66,6 +66,7 @@ class BasicsTest {
         assertEquals("\u22120.1", Numbers.fixed(-0.1446, 1));
         assertEquals("\u22120.2", Numbers.difference(Numbers.fixed(1.04, 1), Numbers.fixed(1.16, 1)), "of what is shown, 1.0 and 1.2");
         assertEquals("2.3", Numbers.difference("1.0", "\u22121.3"));
+        assertEquals(List.of("+0.2", "\u22120.2", "0.0"), List.of(Numbers.signed("0.2"), Numbers.signed("\u22120.2"), Numbers.signed("0.0")));
         assertEquals("46.5", Numbers.given(46.5));
         assertEquals("46.45", Numbers.given(46.45));
         assertEquals("72.0", Numbers.given(72));

@@ -51,8 +51,7 @@ public record Lesson(Tied tied, Blank blank, double delta, double reading, doubl
         for (double seen : turns) {
             double z = bare.number(Inputs.WRAP_TOP) - seen * pitch;
             if (!(z > end && z <= top)) {
-                throw new GeometryException(Inputs.WRAP_TOP, String.format(java.util.Locale.ROOT,
-                        "%.1f turns left put the closing at %.1f mm, which is not on the cane between %.1f mm and the staple's top", seen, z, end));
+                throw Fit.notOnTheCane(seen, z, end);
             }
             open += seam.open(z) / turns.length;
         }

@@ -65,11 +65,11 @@ public final class PlannedTable {
             boolean both = row.planned().isPresent() && row.measured().isPresent();
             String plan = row.number(row.planned(), unit);
             String seen = row.number(row.measured(), unit);
-            String more = both ? Numbers.difference(seen, plan) : "";
+            String more = both ? Numbers.signed(Numbers.difference(seen, plan)) : "";
             pen.text(row.words(), LEFT, y + 15, Anchor.START, Size.BODY, Role.QUIET);
             pen.text(plan, ends[0], y + 15, Anchor.END, Size.BODY, Role.INK);
             pen.text(seen, ends[1], y + 15, Anchor.END, Size.BODY, Role.INK);
-            pen.bold(more.isEmpty() || more.startsWith("\u2212") || more.matches("[0.]+") ? more : "+" + more, ends[2], y + 15, Anchor.END, Size.BODY, Role.INK);
+            pen.bold(more, ends[2], y + 15, Anchor.END, Size.BODY, Role.INK);
             words.add(row.words() + " planned " + plan + ", measured " + seen);
             y += ROW;
         }

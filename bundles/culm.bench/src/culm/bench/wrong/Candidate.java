@@ -16,7 +16,7 @@ import culm.blank.Inputs;
  * @param unit      mm, turns, or empty for shares (then said in percent)
  * @param tolerance its own give or take
  * @param paths     inputs that change together; none where only the reading or the turns are concerned
- * @param check     what to look at next
+ * @param check     what to look at next, its lengths as {@link culm.geometry.words.Told} keeps them
  */
 record Candidate(String id, String words, String more, String less, String unit, double tolerance, List<String> paths, String check) {
     static final String WRAP_TOP = "wrapTop";

@@ -10,6 +10,7 @@ import culm.blank.Fit;
 import culm.blank.Input;
 import culm.blank.Inputs;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.Told;
 
 /**
  * Everything about a blank that may have been otherwise than noted. Numbers that are measured with one grip of the caliper, or that a
@@ -71,7 +72,7 @@ final class Candidates {
             }
         } else if (path.startsWith("shape.") && length && !id.equals("fromFold") && !id.equals("throatAt") && !path.equals(Inputs.FOLDED_LENGTH)
                 && !path.equals(Inputs.EARS_WIDTH) && !path.equals(Inputs.EARS_LENGTH)) {
-            join("width", "width of the cane", "wider", "narrower", "mm", tolerance, path, "Measure the cane's width 26 mm from the fold, on a piece of the same batch.");
+            join("width", "width of the cane", "wider", "narrower", "mm", tolerance, path, "Measure the cane's width " + Told.length(26, 0) + " from the fold, on a piece of the same batch.");
         } else if (path.startsWith("inside.") && id.equals("width")) {
             join("inside", "inside width of the cane", "wider", "narrower", "mm", tolerance, path, "Measure the inside width again.");
         }

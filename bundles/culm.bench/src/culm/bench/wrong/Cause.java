@@ -1,6 +1,7 @@
 package culm.bench.wrong;
 
 import culm.figures.Numbers;
+import culm.geometry.words.Told;
 
 /**
  * One cause that would explain what was seen.
@@ -11,22 +12,32 @@ import culm.figures.Numbers;
  * @param how       the word for that direction, such as "shorter"
  * @param unit      mm, turns, or empty for a share
  * @param tolerance its own give or take
- * @param check     what to look at next, one sentence
+ * @param toldCheck what to look at next, one sentence, its lengths as {@link Told} keeps them
  */
-public record Cause(String id, String words, double off, String how, String unit, double tolerance, String check) {
+public record Cause(String id, String words, double off, String how, String unit, double tolerance, String toldCheck) {
     /** How far off, in units of its own tolerance: the smaller, the more likely. */
     public double units() {
         return Math.abs(off) / tolerance;
     }
 
+    /** What to look at next, one sentence, lengths in mm. */
+    public String check() {
+        return Told.mm(toldCheck);
+    }
+
     /** As it is said: "tie length 0.9 mm longer than noted, 3.0 times its give or take of 0.3". */
     public String text() {
+        return Told.mm(told());
+    }
+
+    /** The same, its lengths as {@link Told} keeps them. */
+    public String told() {
         return words + " " + amount(Math.abs(off)) + " " + how + " than noted, " + Numbers.fixed(units(), 1) + " times its give or take of " + amount(tolerance);
     }
 
     private String amount(double value) {
         return switch (unit) {
-            case "mm" -> Numbers.fixed(value, tolerance < 0.195 ? 2 : 1) + " mm";
+            case "mm" -> Told.length(value, tolerance < 0.195 ? 2 : 1);
             case "turns" -> Numbers.fixed(value, 1) + (value == 1 ? " turn" : " turns");
             default -> Numbers.fixed(100 * value, 1) + " %";
         };

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import culm.geometry.words.Told;
+
 /**
  * What went wrong with one blank.
  *
@@ -17,10 +19,15 @@ import java.util.OptionalDouble;
  * @param causes   what would explain the rest, the least far off first; empty when there is no rest to explain
  * @param equal    how many of the first causes fit about equally well; 0 without causes
  * @param together how far all causes together would have to be off, each in units of its own tolerance
- * @param sentences the answer in sentences, the most important first
+ * @param told     the answer in sentences, the most important first, their lengths as {@link Told} keeps them
  */
 public record Explanation(Verdict verdict, OptionalDouble planned, OptionalDouble expected, OptionalDouble seen, double reading, List<Known> known, Optional<Cause> crooked,
-        List<Cause> causes, int equal, double together, List<String> sentences) {
+        List<Cause> causes, int equal, double together, List<String> told) {
+    /** The answer in sentences, the most important first, lengths in mm. */
+    public List<String> sentences() {
+        return told.stream().map(Told::mm).toList();
+    }
+
     /** The first cause: crooked, a measured length, or the input that is least far off; empty when all is as planned. */
     public Optional<String> first() {
         return switch (verdict) {

@@ -1,6 +1,7 @@
 package culm.bench.wrong;
 
 import culm.figures.Numbers;
+import culm.geometry.words.Told;
 
 /**
  * A length that was measured on the blank and differs from its plan.
@@ -13,7 +14,12 @@ import culm.figures.Numbers;
 public record Known(String words, double planned, double seen, double turns) {
     /** As it is said: "tie length 71.1 mm, planned 72.0 mm: that alone makes 0.9 turns more". */
     public String text() {
-        return words + " " + Numbers.fixed(seen, 1) + " mm, planned " + Numbers.fixed(planned, 1) + " mm: that alone makes " + Numbers.fixed(Math.abs(turns), 1) + " turns "
+        return Told.mm(told());
+    }
+
+    /** The same, its lengths as {@link Told} keeps them. */
+    public String told() {
+        return words + " " + Told.length(seen, 1) + ", planned " + Told.length(planned, 1) + ": that alone makes " + Numbers.fixed(Math.abs(turns), 1) + " turns "
                 + (turns >= 0 ? "more" : "fewer");
     }
 }

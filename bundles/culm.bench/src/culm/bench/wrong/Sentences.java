@@ -6,8 +6,9 @@ import java.util.stream.Collectors;
 
 import culm.bench.log.Tied;
 import culm.figures.Numbers;
+import culm.geometry.words.Told;
 
-/** The answer in sentences. */
+/** The answer in sentences, their lengths as {@link Told} keeps them. */
 final class Sentences {
     private static final int NAMED = 3;
 
@@ -18,8 +19,8 @@ final class Sentences {
         List<String> all = new ArrayList<>();
         e.crooked().ifPresent(c -> {
             all.add("The sides differ: " + Numbers.fixed(tied.seen().left().orElseThrow(), 1) + " turns left on the left, " + Numbers.fixed(tied.seen().right().orElseThrow(), 1)
-                    + " on the right. That points to crooked cane, by about " + Numbers.fixed(Math.abs(c.off()), 2) + " mm, not to the tie length.");
-            all.add(c.check());
+                    + " on the right. That points to crooked cane, by about " + Told.length(Math.abs(c.off()), 2) + ", not to the tie length.");
+            all.add(c.toldCheck());
         });
         String seen = Numbers.fixed(e.seen().orElseThrow(), 1);
         switch (e.verdict()) {
@@ -39,7 +40,7 @@ final class Sentences {
     }
 
     private static String known(Explanation e) {
-        return e.known().stream().map(Known::text).collect(Collectors.joining("; "));
+        return e.known().stream().map(Known::told).collect(Collectors.joining("; "));
     }
 
     private static void rest(Explanation e, String seen, List<String> all) {
@@ -47,15 +48,15 @@ final class Sentences {
         all.add(seen + " turns seen, " + expected + ".");
         Cause first = e.causes().get(0);
         if (e.verdict() == Verdict.SOMETHING_ELSE) {
-            all.add("Least far off: " + first.text() + ".");
+            all.add("Least far off: " + first.told() + ".");
         } else {
-            all.add("What is left is within the give or take of all inputs together. If one alone: " + first.text() + ".");
+            all.add("What is left is within the give or take of all inputs together. If one alone: " + first.told() + ".");
         }
         if (e.equal() > 1) {
             List<Cause> alike = e.causes().subList(1, Math.min(e.equal(), NAMED + 1));
-            all.add("About equally well: " + alike.stream().map(Cause::text).collect(Collectors.joining("; ")) + (e.equal() > NAMED + 1 ? "; and " + (e.equal() - NAMED - 1) + " more" : "")
+            all.add("About equally well: " + alike.stream().map(Cause::told).collect(Collectors.joining("; ")) + (e.equal() > NAMED + 1 ? "; and " + (e.equal() - NAMED - 1) + " more" : "")
                     + ". One blank cannot tell them apart.");
         }
-        all.add("Next: " + first.check());
+        all.add("Next: " + first.toldCheck());
     }
 }

@@ -47,7 +47,7 @@ public final class WhatWentWrong {
         try {
             return asked.run();
         } catch (GeometryException refused) {
-            return cannot(OptionalDouble.empty(), OptionalDouble.empty(), tied.seen().turns(), refused.getMessage());
+            return cannot(OptionalDouble.empty(), OptionalDouble.empty(), tied.seen().turns(), refused.told());
         }
     }
 
@@ -58,7 +58,7 @@ public final class WhatWentWrong {
         if (seen.isEmpty()) {
             return cannot(planned, expected, seen, "It was not noted how many turns were left when the sides closed.");
         }
-        Optional<String> problem = ClosingFinder.find(asTied).problem();
+        Optional<String> problem = ClosingFinder.find(asTied).refusal();
         if (problem.isPresent()) {
             return cannot(planned, expected, seen, "With the lengths as noted it cannot be computed: " + problem.get());
         }

@@ -23,6 +23,7 @@ import culm.blank.ClosingFinder;
 import culm.blank.Fit;
 import culm.blank.Inputs;
 import culm.blank.Seam;
+import culm.figures.Lengths;
 import culm.geometry.numeric.Roots;
 
 /** Simulated makers with known lengths: what is learned, how often its interval holds, what is noticed. */
@@ -93,6 +94,14 @@ class LearnerTest {
         say("interval of 95 % held the truth in " + held + " of " + claimed);
         double sigma = Math.sqrt(0.95 * 0.05 / claimed);
         assertTrue(share > 0.95 - 3 * sigma && share < 0.995, "held in " + share);
+    }
+
+    @Test
+    void whatIsLearnedIsToldInMmAndInThousandths() {
+        Learned learned = learn(12, i -> 0.03, new SplittableRandom(21));
+        assertTrue(LearnedText.of(learned).get(0).matches("from 12 blanks: \\+0\\.0\\d\\d mm, give or take 0\\.0\\d\\d; that is .*"), LearnedText.of(learned).get(0));
+        String thou = Lengths.THOU.told(LearnedText.told(learned).get(0));
+        assertTrue(thou.matches("from 12 blanks: \\+\\d\\.\\d\\d thou, give or take \\d\\.\\d\\d; that is .*"), thou);
     }
 
     @Test

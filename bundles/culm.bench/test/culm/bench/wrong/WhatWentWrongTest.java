@@ -18,6 +18,7 @@ import culm.bench.log.TiedFrom;
 import culm.bench.log.TiedHow;
 import culm.blank.Blank;
 import culm.blank.Inputs;
+import culm.figures.Lengths;
 
 class WhatWentWrongTest {
     private final Blank design = Makers.design();
@@ -43,6 +44,8 @@ class WhatWentWrongTest {
         assertEquals("tie length", e.first().orElseThrow());
         assertEquals(turns - planned, e.known().get(0).turns(), 1e-9);
         assertEquals(List.of(), e.causes());
+        String thou = Lengths.THOU.told(e.told().get(0));
+        assertTrue(thou.contains("tie length 2795 thou, planned 2858 thou: that alone makes ") && !thou.contains("mm"), thou);
         assertTrue(e.sentences().get(0).contains("tie length 71.0 mm, planned 72.6 mm: that alone makes " + String.format("%.1f", turns - planned) + " turns more"), e.sentences().get(0));
     }
 
@@ -51,6 +54,7 @@ class WhatWentWrongTest {
         Explanation e = WhatWentWrong.explain(design, seen(72.6, 46.5, planned + 1.5, planned - 1.5));
         assertEquals(Verdict.CROOKED, e.verdict());
         assertTrue(e.sentences().get(0).contains("points to crooked cane") && e.sentences().get(0).contains("not to the tie length"), e.sentences().get(0));
+        assertTrue(Lengths.THOU.told(e.told().get(0)).matches(".*crooked cane, by about \\d+\\.\\d thou, not to the tie length\\."), Lengths.THOU.told(e.told().get(0)));
         assertEquals("open on the right", e.crooked().orElseThrow().how());
         double sigma = Math.abs(e.crooked().get().off());
         Blank crooked = design.with(Inputs.CROOKED, sigma);
@@ -77,6 +81,12 @@ class WhatWentWrongTest {
         assertEquals("higher", wrap.how());
         Cause swelling = e.causes().stream().filter(c -> c.id().equals("swelling")).findFirst().orElseThrow();
         assertEquals(planned + 2.2, PlannedSeen.turns(design.with(Inputs.SWELL_WIDTH, swelling.off())).getAsDouble(), 1e-6);
+        assertEquals("Measure the cane's width 1024 thou from the fold, on a piece of the same batch.",
+                Lengths.THOU.told(e.causes().stream().filter(c -> c.id().equals("width")).findFirst().orElseThrow().toldCheck()));
+        String wrapInThou = Lengths.THOU.told(wrap.told());
+        assertEquals("top of the wrap 0.90 mm higher than noted, 6.0 times its give or take of 0.15 mm", wrap.text());
+        assertEquals("top of the wrap 35.5 thou higher than noted, 6.0 times its give or take of 5.9 thou", wrapInThou);
+        assertTrue(e.told().stream().map(Lengths.THOU::told).noneMatch(s -> s.contains(" mm")), e.told().toString());
         assertTrue(e.equal() >= 2 && e.sentences().stream().anyMatch(s -> s.startsWith("About equally well")), e.sentences().toString());
     }
 

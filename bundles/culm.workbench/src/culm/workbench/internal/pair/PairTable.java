@@ -80,9 +80,13 @@ final class PairTable extends Canvas {
         c.results().forEach(r -> all.add(new Row(r.label(), number(r, r.left()), number(r, r.right()), change(r))));
         all.add(new Row(c.inputs().isEmpty() ? "Given: nothing differs" : "Given, where they differ", "", "", ""));
         for (InputRow r : c.inputs()) {
-            all.add(new Row(r.label(), r.left().isEmpty() ? "none" : r.left(), r.right().isEmpty() ? "none" : r.right(), ""));
+            all.add(new Row(units.now().drawn().told(r.toldLabel()), given(r.toldLeft()), given(r.toldRight()), ""));
         }
         return List.copyOf(all);
+    }
+
+    private String given(String told) {
+        return told.isEmpty() ? "none" : units.now().drawn().told(told);
     }
 
     private String number(ResultRow row, OptionalDouble value) {
@@ -120,8 +124,7 @@ final class PairTable extends Canvas {
         }
         String left = bare(row, row.left().getAsDouble());
         String right = bare(row, row.right().getAsDouble());
-        String change = culm.figures.Numbers.difference(right, left);
-        return left.equals(right) ? "same" : (change.startsWith("\u2212") ? "" : "+") + change + sign(row);
+        return left.equals(right) ? "same" : culm.figures.Numbers.signed(culm.figures.Numbers.difference(right, left)) + sign(row);
     }
 
     private int line() {

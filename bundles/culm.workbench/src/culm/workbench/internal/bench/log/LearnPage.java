@@ -24,21 +24,24 @@ import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
 import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.sharing.Attempt;
 
 /** What the log teaches, group by group, and its use in a design. */
 final class LearnPage extends Composite {
     private static final double HIGH = 190;
     private final Look look;
+    private final Units units;
     private final LearnUse use;
     private final Consumer<FileProblemException> refused;
     private final ScrollPage page;
     private final List<NoteList> lists = new ArrayList<>();
     private LogShown shown = LogShown.NOTHING;
 
-    LearnPage(Composite parent, Look look, LearnUse use, Consumer<FileProblemException> refused) {
+    LearnPage(Composite parent, Look look, Units units, LearnUse use, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         this.look = look;
+        this.units = units;
         this.use = use;
         this.refused = refused;
         setLayout(new FillLayout());
@@ -46,6 +49,7 @@ final class LearnPage extends Composite {
         page = new ScrollPage(this, look);
     }
 
+    /** Shows what a log teaches, lengths in the unit that is chosen now. */
     void show(LogShown now) {
         shown = now;
         for (Control child : page.content().getChildren()) {
@@ -72,7 +76,7 @@ final class LearnPage extends Composite {
     private void group(Learned learned) {
         List<Note> notes = new ArrayList<>();
         notes.add(Note.head(learned.group().text()));
-        List<String> lines = LearnedText.of(learned);
+        List<String> lines = LearnedText.told(learned).stream().map(units.now().drawn()::told).toList();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i).replaceAll("(?<= )-(?=\\d)", "\u2212");
             Note note = Note.text(Character.toUpperCase(line.charAt(0)) + line.substring(1) + (line.endsWith(".") ? "" : "."));

@@ -77,11 +77,11 @@ final class LogBody {
         look.dress(stack, Role.PAPER, Role.INK);
         blank = new BlankPage(stack, look, parent -> new LogForm(parent, editor.session(), edits), editor::newBlank);
         blank.on(() -> editor.showPage(LogEditor.Page.WRONG), editor::removeChosen);
-        wrong = new WrongPage(stack, look);
+        wrong = new WrongPage(stack, look, workshop.units());
         charts = new ChartsPage(stack, look);
-        who = new WhoPage(stack, look);
+        who = new WhoPage(stack, look, workshop.units());
         who.onChoose(editor::choose);
-        learn = new LearnPage(stack, look, new LearnUse(workshop, editor.getSite().getPage(), editor.session().file()), editor::refused);
+        learn = new LearnPage(stack, look, workshop.units(), new LearnUse(workshop, editor.getSite().getPage(), editor.session().file()), editor::refused);
         page(page);
     }
 

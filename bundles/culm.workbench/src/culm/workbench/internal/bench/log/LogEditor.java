@@ -68,7 +68,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
         body = new LogBody(all, this, edits, this::guards);
         List<LogEntry> entries = session().document().getEntries();
         chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
-        Runnable end = workshop().units().onChange(() -> body.blank().show(chosen));
+        Runnable end = workshop().units().onChange(this::rewrite);
         all.addListener(SWT.Dispose, e -> end.run());
     }
 
@@ -116,6 +116,14 @@ public final class LogEditor extends BenchEditor<ReedLog> {
         if (!body.grid().isDisposed()) {
             shown = now;
             body.show(chosenBlank(), passed, shown, session().readOnly().isPresent());
+        }
+    }
+
+    /** Another unit was chosen; what is still to come is written in it anyway. */
+    private void rewrite() {
+        body.blank().show(chosen);
+        if (!pending()) {
+            publish(shown);
         }
     }
 

@@ -15,22 +15,26 @@ import culm.bench.log.GroupStats;
 import culm.bench.log.LogSummary;
 import culm.bench.log.PlannedSeen;
 import culm.bench.log.Tied;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Role;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
 import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** What is drying, what goes to whom, and which blanks are furthest from their plan. */
 final class WhoPage extends Composite {
     private static final int NAMED = 15;
     private final ScrollPage page;
     private final NoteList notes;
+    private final Units units;
     private Consumer<Tied> choose = tied -> { };
 
-    WhoPage(Composite parent, Look look) {
+    WhoPage(Composite parent, Look look, Units units) {
         super(parent, SWT.NONE);
+        this.units = units;
         setLayout(new FillLayout());
         look.dress(this, Role.PAPER, Role.INK);
         page = new ScrollPage(this, look);
@@ -42,6 +46,7 @@ final class WhoPage extends Composite {
         choose = todo;
     }
 
+    /** Shows what comes of a log, lengths in the unit that is chosen now. */
     void show(List<Tied> log, LogShown shown) {
         LogSummary summary = LogSummary.of(log, LocalDate.now());
         List<Note> all = new ArrayList<>();
@@ -58,8 +63,8 @@ final class WhoPage extends Composite {
         all.add(Note.head("Furthest from the plan, measured less planned"));
         List<PlannedSeen> off = shown.compared().stream().filter(c -> c.turns().isPresent())
                 .sorted(Comparator.comparingDouble((PlannedSeen c) -> Math.abs(c.turns().getAsDouble())).reversed()).toList();
-        off.stream().limit(NAMED).forEach(c -> all.add(blank(c.tied(), ": " + part("turns", c.turns()) + part(", tie", c.tie()) + part(", top of the wrap", c.wrapTop())
-                + part(", finished", c.finished()))));
+        off.stream().limit(NAMED).forEach(c -> all.add(blank(c.tied(), ": turns " + Numbers.signed(Numbers.fixed(c.turns().getAsDouble(), 1)) + length(", tie ", c.tie())
+                + length(", top of the wrap ", c.wrapTop()) + length(", finished ", c.finished()))));
         rest(all, off.size(), "No blank's design is known, or no turns were noted.");
         shown.problems().forEach(p -> all.add(Note.weak(p)));
         notes.show(all);
@@ -83,8 +88,9 @@ final class WhoPage extends Composite {
         }
     }
 
-    private static String part(String what, OptionalDouble value) {
-        return value.isEmpty() ? "" : what + " " + (value.getAsDouble() >= 0.05 ? "+" : "") + Numbers.fixed(value.getAsDouble(), 1);
+    private String length(String what, OptionalDouble value) {
+        Lengths unit = units.now().drawn();
+        return value.isEmpty() ? "" : what + Numbers.signed(unit.fixed(value.getAsDouble(), 1)) + " " + unit.sign();
     }
 
     NoteList notes() {

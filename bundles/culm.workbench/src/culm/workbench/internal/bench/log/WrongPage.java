@@ -12,22 +12,26 @@ import culm.bench.log.Tied;
 import culm.bench.wrong.Cause;
 import culm.bench.wrong.CauseChart;
 import culm.bench.wrong.Explanation;
+import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
 import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** What went wrong with the chosen blank: the answer, the causes by rank, and for each the check to make next. */
 final class WrongPage extends Composite {
     private final ScrollPage page;
     private final NoteList answer;
     private final DrawingCanvas chart;
+    private final Units units;
     private final NoteList checks;
 
-    WrongPage(Composite parent, Look look) {
+    WrongPage(Composite parent, Look look, Units units) {
         super(parent, SWT.NONE);
+        this.units = units;
         setLayout(new FillLayout());
         look.dress(this, Role.PAPER, Role.INK);
         page = new ScrollPage(this, look);
@@ -36,12 +40,14 @@ final class WrongPage extends Composite {
         checks = new NoteList(page.content(), look);
     }
 
+    /** Shows what went wrong, lengths in the unit that is chosen now. */
     void show(Optional<Tied> tied, LogShown shown) {
+        Lengths unit = units.now().drawn();
         List<Note> said = new ArrayList<>();
         said.add(Note.head(tied.map(t -> "Blank " + t.number()).orElse("Choose a blank at the left.")));
         Optional<Explanation> explanation = shown.explanation();
         if (explanation.isPresent()) {
-            List<String> sentences = explanation.get().sentences();
+            List<String> sentences = explanation.get().told().stream().map(unit::told).toList();
             for (int i = 0; i < sentences.size(); i++) {
                 said.add(i == 0 ? Note.strong(sentences.get(i)) : Note.text(sentences.get(i)));
             }
@@ -58,8 +64,8 @@ final class WrongPage extends Composite {
         if (!causes.isEmpty()) {
             next.add(Note.head("The check to make next, for each; the least far off first"));
             causes.forEach(c -> {
-                next.add(Note.text(c.check()));
-                next.add(Note.weak(c.text()));
+                next.add(Note.text(unit.told(c.toldCheck())));
+                next.add(Note.weak(unit.told(c.told())));
             });
         }
         checks.show(next);
