@@ -34,7 +34,7 @@ final class PartsCheck {
         Inputs.all().forEach((path, described) -> {
             double value = blank.number(path);
             if (!Double.isNaN(value) || blank.numbers().containsKey(path)) {
-                described.refuse(value).ifPresent(why -> found.add(new GeometryException(path, sentence(why))));
+                described.refusal(value).ifPresent(why -> found.add(new GeometryException(path, sentence(why))));
             }
         });
         of("staple", blank.staple(), found);

@@ -3,6 +3,8 @@ package culm.geometry.profile;
 import java.util.Locale;
 import java.util.Optional;
 
+import culm.geometry.words.Told;
+
 /**
  * One described number of a part: written once, and used by the form, the command line's help, the reference table and the range check.
  *
@@ -40,19 +42,28 @@ public record Parameter(String id, String label, Quantity quantity, double min, 
         return Double.isNaN(standard);
     }
 
-    /** What is wrong with a value, in one sentence; empty when it may be used. */
+    /** What is wrong with a value, in one sentence, lengths in mm; empty when it may be used. */
     public Optional<String> refuse(double value) {
+        return refusal(value).map(Told::mm);
+    }
+
+    /** The same, its lengths as {@link Told} keeps them. */
+    public Optional<String> refusal(double value) {
         if (Double.isFinite(value) && value >= min && value <= max) {
             return Optional.empty();
         }
         if (!Double.isFinite(value)) {
             return Optional.of(label + " is not a number: " + value + ".");
         }
-        return Optional.of(label + " " + plain(value) + " is outside " + plain(min) + " to " + plain(max) + unitBehind() + ".");
+        return Optional.of(label + " " + told(value) + " is outside " + told(min) + " to " + told(max) + unitBehind() + ".");
     }
 
     private String unitBehind() {
-        return quantity.unit().isEmpty() ? "" : " " + quantity.unit();
+        return quantity == Quantity.LENGTH ? " " + Told.UNIT : quantity.unit().isEmpty() ? "" : " " + quantity.unit();
+    }
+
+    private String told(double value) {
+        return quantity == Quantity.LENGTH ? Told.given(value, plain(value)) : plain(value);
     }
 
     private static String plain(double value) {

@@ -82,7 +82,7 @@ public interface ProfileType {
         List<GeometryException> found = new ArrayList<>();
         for (Parameter p : parameters()) {
             if (values.has(p.id())) {
-                p.refuse(values.number(p.id())).ifPresent(why -> found.add(new GeometryException(p.id(), why)));
+                p.refusal(values.number(p.id())).ifPresent(why -> found.add(new GeometryException(p.id(), why)));
             } else if (!p.optional()) {
                 found.add(new GeometryException(p.id(), p.label() + " is missing."));
             }

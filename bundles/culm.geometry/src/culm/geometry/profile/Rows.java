@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import culm.geometry.GeometryException;
+import culm.geometry.words.Told;
 
 /** The checks every table of measured places has to pass. */
 public final class Rows {
@@ -24,13 +25,13 @@ public final class Rows {
             for (int c = 0; c < table.columns(); c++) {
                 Parameter column = described.columns().get(c);
                 int at = row;
-                column.refuse(table.cell(row, c)).ifPresent(
+                column.refusal(table.cell(row, c)).ifPresent(
                         why -> found.add(new GeometryException(path(described.id(), at, column.id()), "Row " + (at + 1) + ": " + why)));
             }
             if (row > 0 && table.cell(row, 0) <= table.cell(row - 1, 0)) {
                 Parameter place = described.columns().get(0);
                 found.add(new GeometryException(path(described.id(), row, place.id()), "Row " + (row + 1) + " is out of order: " + place.label() + " "
-                        + table.cell(row, 0) + " comes after " + table.cell(row - 1, 0) + "."));
+                        + Told.given(table.cell(row, 0)) + " comes after " + Told.given(table.cell(row - 1, 0)) + "."));
             }
         }
         return found;

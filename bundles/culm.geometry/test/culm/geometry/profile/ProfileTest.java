@@ -17,6 +17,7 @@ import culm.geometry.gouge.MeasuredGouge;
 import culm.geometry.shape.MeasuredShape;
 import culm.geometry.shape.WiderShape;
 import culm.geometry.staple.MeasuredStaple;
+import culm.geometry.words.Told;
 
 /** Described numbers: checked by what is written once. */
 class ProfileTest {
@@ -27,6 +28,8 @@ class ProfileTest {
         assertEquals(Optional.empty(), TOP.refuse(0.5));
         assertEquals(Optional.empty(), TOP.refuse(15));
         assertEquals("top, wide 15.1 is outside 0.5 to 15 mm.", TOP.refuse(15.1).orElseThrow());
+        assertEquals("top, wide " + Told.given(15.1, "15.1") + " is outside " + Told.given(0.5, "0.5") + " to " + Told.given(15, "15") + " " + Told.UNIT + ".",
+                TOP.refusal(15.1).orElseThrow(), "its lengths can be told in another unit");
         assertEquals("top, wide is not a number: NaN.", TOP.refuse(Double.NaN).orElseThrow());
         assertTrue(TOP.refuse(Double.NEGATIVE_INFINITY).isPresent());
         Parameter share = new Parameter("swell", "swelling", Quantity.SHARE, 0, 0.3, 0.02, 0, false, "A share.");

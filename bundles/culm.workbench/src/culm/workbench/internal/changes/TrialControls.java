@@ -138,7 +138,9 @@ final class TrialControls extends Composite {
         }
         try {
             double number = form(input.get()).parse(typed);
-            if (input.get().parameter().refuse(number).isPresent()) {
+            Optional<String> refused = form(input.get()).refuse(input.get().parameter(), number);
+            if (refused.isPresent()) {
+                value.setToolTipText(refused.get());
                 return false;
             }
             attempt(input.get(), number);
@@ -159,7 +161,7 @@ final class TrialControls extends Composite {
         chosen().ifPresent(i -> {
             try {
                 double now = form(i).parse(value.text());
-                double to = Math.rint((now + hundredths / 100.0) * 1e6) / 1e6;
+                double to = Math.rint((now + form(i).step(hundredths)) * 1e6) / 1e6;
                 if (i.parameter().refuse(to).isEmpty()) {
                     attempt(i, to);
                 }

@@ -189,7 +189,7 @@ public final class AxisRow extends Composite {
             Axis.Numbers axis = ValuesText.read(number.id(), number.words(), number.form(typedIn), typed);
             number.input().ifPresent(i -> {
                 for (double value : axis.values()) {
-                    i.parameter().refuse(value).ifPresent(sentence -> {
+                    number.form(workshop.units().now()).refuse(i.parameter(), value).ifPresent(sentence -> {
                         throw new IllegalArgumentException(sentence);
                     });
                 }

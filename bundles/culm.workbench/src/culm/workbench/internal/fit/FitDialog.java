@@ -136,7 +136,7 @@ public final class FitDialog extends TitleAreaDialog {
             setMessage("The model meets this blank.", IMessageProvider.INFORMATION);
             result.setText(words(now, workshop.units().now().drawn()));
         } catch (GeometryException e) {
-            setMessage(e.getMessage(), IMessageProvider.ERROR);
+            setMessage(workshop.units().now().drawn().told(e.told()), IMessageProvider.ERROR);
         } catch (FileProblemException e) {
             setMessage(e.problem().sentence(), IMessageProvider.ERROR);
         }

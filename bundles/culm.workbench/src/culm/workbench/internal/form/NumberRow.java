@@ -20,7 +20,6 @@ import culm.workbench.internal.widgets.NumberField.Origin;
 
 /** One number of the form: its words and its field. */
 public final class NumberRow {
-    private static final double TENTH = 0.01;
     private final FormPlan.Number item;
     private final FormContext context;
     private final FieldLabel label;
@@ -113,7 +112,7 @@ public final class NumberRow {
                 return true;
             }
             double value = form().parse(typed);
-            Optional<String> refused = described.refuse(value);
+            Optional<String> refused = form().refuse(described, value);
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());
             }
@@ -138,12 +137,7 @@ public final class NumberRow {
         if (now.isEmpty()) {
             return;
         }
-        double size = switch (item.parameter().quantity()) {
-            case LENGTH -> hundredths * TENTH;
-            case SHARE -> hundredths * TENTH / 10;
-            default -> Math.signum(hundredths);
-        };
-        double to = Math.rint((now.getAsDouble() + size) * 1e6) / 1e6;
+        double to = Math.rint((now.getAsDouble() + form().step(hundredths)) * 1e6) / 1e6;
         if (item.parameter().refuse(to).isPresent()) {
             return;
         }

@@ -9,6 +9,7 @@ import culm.geometry.profile.Parameter;
 import culm.geometry.profile.TableParameter;
 import culm.model.problem.FileProblemException;
 import culm.model.text.Cells;
+import culm.workbench.internal.numbers.NumberForm;
 
 /** Changes the rows of one table of measured places, each change as one command. */
 final class RowEdits {
@@ -28,6 +29,11 @@ final class RowEdits {
 
     private void set(List<RowEntry> rows, String label) throws FileProblemException {
         context.change(edits -> edits.setRows(path, rows), label);
+    }
+
+    /** {@return how numbers of a column are shown and typed now} */
+    NumberForm form(Parameter column) {
+        return NumberForm.of(column.quantity(), context.units().now(), 0);
     }
 
     /** A row half-way to the next one, or beyond the last. */
@@ -88,7 +94,7 @@ final class RowEdits {
                 if (rows.get(i).cells().get(column.id()).isEmpty()) {
                     throw new NumberFormatException("Row " + (i + 1) + " would have no " + column.label() + ". Nothing was pasted.");
                 }
-                java.util.Optional<String> refused = column.refuse(rows.get(i).cells().get(column.id()).getAsDouble());
+                java.util.Optional<String> refused = form(column).refuse(column, rows.get(i).cells().get(column.id()).getAsDouble());
                 if (refused.isPresent()) {
                     throw new NumberFormatException("Row " + (i + 1) + ": " + refused.get() + " Nothing was pasted.");
                 }

@@ -198,7 +198,7 @@ public final class RowsTable {
     }
 
     NumberForm form(Parameter column) {
-        return NumberForm.of(column.quantity(), context.units().now(), 0);
+        return edits.form(column);
     }
 
     String path(int row, Parameter column) {
@@ -210,7 +210,7 @@ public final class RowsTable {
     boolean enter(int row, Parameter column, String typed) {
         return run(() -> {
             double value = form(column).parse(typed);
-            java.util.Optional<String> refused = column.refuse(value);
+            java.util.Optional<String> refused = form(column).refuse(column, value);
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());
             }

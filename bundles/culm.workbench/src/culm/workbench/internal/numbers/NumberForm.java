@@ -1,10 +1,13 @@
 package culm.workbench.internal.numbers;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.LengthText;
 import culm.model.text.Numbers;
 
 /**
@@ -102,6 +105,37 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
         }
         double factor = factor(parts.group(2));
         return Math.rint(number * factor * ROUND) / ROUND;
+    }
+
+    /** {@return why a number cannot be taken, one sentence, lengths in this form's unit; empty when it can} @param described what is asked for */
+    public Optional<String> refuse(Parameter described, double value) {
+        return described.refusal(value).map(unit.drawn()::told);
+    }
+
+    /** {@return a number as someone gave it, without its unit: every digit that it has, in thousandths of an inch as many as can be measured} */
+    public String asGiven(double value) {
+        return quantity == Quantity.LENGTH ? unit.drawn().number(value, LengthText.AS_GIVEN) : Numbers.format(value);
+    }
+
+    /** {@return two ends with their unit} @param between the word between them, with its blanks */
+    public String range(double least, double most, String between) {
+        return asGiven(least) + between + asGiven(most) + (sign().isEmpty() ? "" : " " + sign());
+    }
+
+    /**
+     * How far an arrow key goes: a tenth of a mm or one thousandth of an inch, one in a thousand of a share, one of what is counted. A tenth of that for
+     * lengths and shares with Shift, but nothing that would not be seen.
+     *
+     * @param hundredths what a field says of the key: 10 or 1, up or down
+     * @return in the quantity's own unit
+     */
+    public double step(int hundredths) {
+        return switch (quantity) {
+            case LENGTH -> unit == LengthUnit.MM ? hundredths / 100.0
+                    : Math.signum(hundredths) * Math.max(Math.abs(hundredths) / 10.0, Math.pow(10, -Math.max(0, decimals - unit.fewerDigits()))) * unit.mm();
+            case SHARE -> hundredths / 1000.0;
+            default -> Math.signum(hundredths);
+        };
     }
 
     private double factor(String given) {

@@ -62,7 +62,7 @@ public final class AskRow {
             return mayBeEmpty ? Optional.empty() : Optional.of(described.label() + " is needed.");
         }
         try {
-            return described.refuse(form.parse(text.getText()));
+            return form.refuse(described, form.parse(text.getText()));
         } catch (NumberFormatException e) {
             return Optional.of(described.label() + ": " + e.getMessage());
         }

@@ -21,8 +21,8 @@ import culm.model.ModelFactory;
 import culm.model.Quantity;
 import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
-import culm.model.text.Numbers;
 import culm.workbench.internal.bench.BenchSession;
+import culm.workbench.internal.numbers.NumberForm;
 
 /** Changes a batch, each change as one command. */
 final class BatchEdits {
@@ -64,15 +64,15 @@ final class BatchEdits {
         }
     }
 
-    /** One reading. @return why it cannot be taken */
-    Optional<String> reading(int row, BatchColumns.Reading reading, double value) {
-        Optional<String> wrong = refuse(reading.dimension(), value);
+    /** One reading. @param form in what it was typed; @return why it cannot be taken */
+    Optional<String> reading(int row, BatchColumns.Reading reading, double value, NumberForm form) {
+        Optional<String> wrong = refuse(reading.dimension(), value, form);
         return wrong.isPresent() ? wrong : change(reading.dimension().label() + " of staple " + nameOf(row), b -> put(staple(b, row), reading, value));
     }
 
-    static Optional<String> refuse(Dimension dimension, double value) {
+    static Optional<String> refuse(Dimension dimension, double value, NumberForm form) {
         return value >= SMALLEST && value <= LARGEST ? Optional.empty()
-                : Optional.of("The " + dimension.label() + " " + Numbers.format(value) + " mm is no measure of a staple.");
+                : Optional.of("The " + dimension.label() + " " + form.asGiven(value) + " " + form.sign() + " is no measure of a staple.");
     }
 
     static void put(MeasuredStaple staple, BatchColumns.Reading reading, double value) {

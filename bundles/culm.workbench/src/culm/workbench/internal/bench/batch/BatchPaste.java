@@ -116,7 +116,7 @@ final class BatchPaste {
         }
         try {
             double value = form.parse(text);
-            Optional<String> refused = BatchEdits.refuse(reading.dimension(), value);
+            Optional<String> refused = BatchEdits.refuse(reading.dimension(), value, form);
             cells.add(new Cell(row, column, text, value));
             return refused.orElse("");
         } catch (NumberFormatException e) {

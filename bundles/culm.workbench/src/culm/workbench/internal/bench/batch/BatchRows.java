@@ -72,11 +72,11 @@ final class BatchRows implements GridModel {
         served = now;
         Map<String, Map<Dimension, String>> found = new HashMap<>();
         for (Doubt doubt : shown.doubts()) {
-            found.computeIfAbsent(doubt.staple().label(), k -> new HashMap<>()).merge(doubt.dimension(), doubt.why(), (a, b) -> a + " " + b);
+            found.computeIfAbsent(doubt.staple().label(), k -> new HashMap<>()).merge(doubt.dimension(), doubt.told(), (a, b) -> a + " " + b);
         }
         doubts = found;
         Map<String, String> reasons = new HashMap<>();
-        shown.plan().ifPresent(p -> p.aside().forEach(a -> reasons.put(a.staple().label(), a.why())));
+        shown.plan().ifPresent(p -> p.aside().forEach(a -> reasons.put(a.staple().label(), a.told())));
         aside = reasons;
     }
 
@@ -150,6 +150,10 @@ final class BatchRows implements GridModel {
 
     @Override
     public Optional<String> doubt(int row, int column) {
+        return told(row, column).map(units.now().drawn()::told);
+    }
+
+    private Optional<String> told(int row, int column) {
         if (row >= staples().size()) {
             return Optional.empty();
         }
@@ -177,7 +181,7 @@ final class BatchRows implements GridModel {
             return edits.forget(row, reading);
         }
         try {
-            return edits.reading(row, reading, form().parse(typed));
+            return edits.reading(row, reading, form().parse(typed), form());
         } catch (NumberFormatException e) {
             return Optional.of(e.getMessage());
         }

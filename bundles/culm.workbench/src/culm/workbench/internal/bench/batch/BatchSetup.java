@@ -88,11 +88,11 @@ final class BatchSetup extends Composite {
         down = link("down", true, changed);
         line = line(8);
         words("caliper ±", Caliper.HELP);
-        caliper = field("caliper", typed -> number(typed, form(), 0, MOST_CALIPER, " mm", edits::caliper));
+        caliper = field("caliper", typed -> number(typed, form(), 0, MOST_CALIPER, "", edits::caliper));
         words("wrap stops below top", "How far the wrap stops below each staple's own top; without it as in the design.");
-        below = field("below", typed -> number(typed, form(), 0, MOST_BELOW, " mm", edits::wrapBelowTop));
+        below = field("below", typed -> number(typed, form(), 0, MOST_BELOW, "", edits::wrapBelowTop));
         words("ties in steps of", sentence(BatchPlanner.STEP_HELP));
-        step = field("step", typed -> number(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, " mm", edits::tieStep));
+        step = field("step", typed -> number(typed, form(), BatchPlanner.LEAST_STEP, BatchPlanner.MOST_STEP, "", edits::tieStep));
         words("turns to spare", sentence(BatchPlanner.MARGIN_HELP));
         margin = field("margin", typed -> number(typed, TURNS, 0, BatchPlanner.MOST_MARGIN, " turns", edits::turnsToSpare));
     }
@@ -149,12 +149,12 @@ final class BatchSetup extends Composite {
         return NumberForm.of(Quantity.LENGTH, workshop.units().now(), 0);
     }
 
-    private boolean number(String typed, NumberForm form, double least, double most, String unit, DoubleFunction<Optional<String>> take) {
+    private boolean number(String typed, NumberForm form, double least, double most, String things, DoubleFunction<Optional<String>> take) {
         Optional<String> wrong;
         try {
             double value = form.parse(typed);
             wrong = value >= least && value <= most ? take.apply(value)
-                    : Optional.of("It lies between " + culm.model.text.Numbers.format(least) + " and " + culm.model.text.Numbers.format(most) + unit + ".");
+                    : Optional.of("It lies between " + form.range(least, most, " and ") + things + ".");
         } catch (NumberFormatException e) {
             wrong = Optional.of(e.getMessage());
         }

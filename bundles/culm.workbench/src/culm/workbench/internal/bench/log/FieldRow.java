@@ -136,11 +136,11 @@ final class FieldRow {
         return wrong.isEmpty();
     }
 
-    /** An arrow key: half a turn, or a tenth of a mm; with Shift the tenth of it. */
+    /** An arrow key: half a turn, or as far as lengths go; with Shift the tenth of it. */
     private void step(int hundredths) {
         if (now() instanceof Quantity quantity && quantity.isSetValue()) {
-            double step = field.kind() == LogField.Kind.TURNS ? hundredths / 20.0 : hundredths / 100.0;
-            double to = Math.rint((quantity.getValue() + step) * 1000) / 1000;
+            double step = field.kind() == LogField.Kind.TURNS ? hundredths / 20.0 : lengths().step(hundredths);
+            double to = Math.rint((quantity.getValue() + step) * 1e6) / 1e6;
             entered(form.edits().type(entry(), field, Numbers.format(to) + (field.kind() == LogField.Kind.LENGTH ? " mm" : ""), lengths()));
         }
     }

@@ -22,6 +22,7 @@ import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 import culm.model.text.Numbers;
 import culm.workbench.internal.bench.BenchSession;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 
 /** Changes a log, each change as one command. */
@@ -29,6 +30,7 @@ final class LogEdits {
     private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final double MOST_TURNS = 60;
     private static final double LONGEST = 200;
+    private static final NumberForm TURNS = new NumberForm(culm.geometry.profile.Quantity.COUNT, LengthUnit.MM, 1);
     private final BenchSession<ReedLog> session;
 
     LogEdits(BenchSession<ReedLog> session) {
@@ -72,8 +74,8 @@ final class LogEdits {
         try {
             return switch (field.kind()) {
                 case DATE -> set(entry, field, day(text));
-                case LENGTH -> number(entry, field, lengths.parse(text), 0, LONGEST);
-                case TURNS -> number(entry, field, turns(text), -MOST_TURNS, MOST_TURNS);
+                case LENGTH -> number(entry, field, lengths.parse(text), 0, LONGEST, lengths);
+                case TURNS -> number(entry, field, turns(text), -MOST_TURNS, MOST_TURNS, TURNS);
                 default -> set(entry, field, text);
             };
         } catch (NumberFormatException e) {
@@ -97,9 +99,9 @@ final class LogEdits {
         }
     }
 
-    private Optional<String> number(LogEntry entry, LogField field, double value, double least, double most) {
+    private Optional<String> number(LogEntry entry, LogField field, double value, double least, double most, NumberForm form) {
         if (!(value >= least && value <= most)) {
-            return Optional.of("The " + field.words() + " " + Numbers.format(value) + " is outside " + Numbers.format(least) + " to " + Numbers.format(most) + ".");
+            return Optional.of("The " + field.words() + " " + form.asGiven(value) + " is outside " + form.range(least, most, " to ") + ".");
         }
         Quantity before = (Quantity) entry.eGet(field.feature());
         return change(field.words() + of(entry), log -> {
