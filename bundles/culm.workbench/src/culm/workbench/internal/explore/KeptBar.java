@@ -36,6 +36,7 @@ public final class KeptBar extends Composite {
     private final Combo names;
     private final Recompute<List<String>> recompute;
     private List<Variant> kept = List.of();
+    private List<String> told = List.of();
     private Object shownOf = new Object();
 
     KeptBar(Composite parent, Workshop workshop, DesignSession session, Consumer<FileProblemException> refused) {
@@ -61,6 +62,8 @@ public final class KeptBar extends Composite {
         names.setLayoutData(wide);
         link("use", this::use);
         link("open as a design", this::open);
+        Runnable end = workshop.units().onChange(() -> publish(told));
+        addListener(SWT.Dispose, e -> end.run());
         link("give up", () -> chosen().ifPresent(v -> change(edits -> edits.dropVariant(v.getId()))));
     }
 
@@ -120,22 +123,24 @@ public final class KeptBar extends Composite {
         }
     }
 
+    /** Each with its verdict, lengths as {@link culm.geometry.words.Told} keeps them. */
     private List<String> said(List<String> titles, List<Optional<DesignedBlank>> blanks) {
         List<String> all = new ArrayList<>();
         for (int i = 0; i < titles.size(); i++) {
             all.add(titles.get(i) + ": " + blanks.get(i).map(b -> {
                 var assessment = b.assess();
-                return Verdict.of(assessment, b.judge(assessment, workshop.rules())).sentence();
+                return Verdict.of(assessment, b.judge(assessment, workshop.rules())).told();
             }).orElse("a part of it is missing"));
         }
         return all;
     }
 
     private void publish(List<String> words) {
+        told = words;
         if (!isDisposed()) {
             int at = names.getSelectionIndex();
             boolean grown = words.size() > names.getItemCount();
-            names.setItems(words.toArray(String[]::new));
+            names.setItems(words.stream().map(workshop.units().now().drawn()::told).toArray(String[]::new));
             names.select(grown || at < 0 ? words.size() - 1 : Math.min(at, words.size() - 1));
         }
     }

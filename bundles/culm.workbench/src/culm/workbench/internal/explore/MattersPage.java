@@ -41,7 +41,11 @@ public final class MattersPage extends Composite {
         sentence.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         workshop.look().dress(sentence, Role.PAPER, Role.INK);
         Label help = new Label(this, SWT.WRAP);
-        help.setText("Brass was measured, blue is assumed. Both charts are in the same order; the left one says what counts for this design, the right one what a hundredth does.");
+        Runnable explain = () -> help.setText("Brass was measured, blue is assumed. Both charts are in the same order; the left one says what counts for this design, the right one what "
+                + MattersPlots.step(workshop.units().now().drawn()) + " does.");
+        explain.run();
+        Runnable end = workshop.units().onChange(explain);
+        addListener(SWT.Dispose, e -> end.run());
         help.setFont(workshop.look().font(Size.SMALL, SWT.NORMAL));
         GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
         wide.widthHint = 100;
@@ -85,7 +89,7 @@ public final class MattersPage extends Composite {
     private record Content(Sensitivities found) implements ChartCanvas.Content {
         @Override
         public Drawing draw(double width, double height, TextMeasure measure, Lengths unit) {
-            return MattersPlots.both(found, width, measure);
+            return MattersPlots.both(found, width, measure, unit);
         }
 
         @Override

@@ -36,7 +36,7 @@ final class RowsColumns {
         for (int i = 0; i < axes; i++) {
             Axis axis = found.axes().get(i);
             boolean parts = axis instanceof Axis.Parts;
-            String sign = parts ? "" : form(axis).sign();
+            String sign = parts ? "" : found.form(i, unit).sign();
             head(sign.isEmpty() ? axis.label() : axis.label() + ", " + sign, Math.min(parts ? MOST_PART : MOST_HEAD, widest(i, measure)), measure);
         }
         head("turns left", 0, measure);
@@ -57,17 +57,12 @@ final class RowsColumns {
     }
 
     private double widest(int axis, TextMeasure measure) {
-        double widest = measure.width(value(found.axes().get(axis), found.own().values()[axis]), Size.BODY, false);
+        double widest = measure.width(value(axis, found.own().values()[axis]), Size.BODY, false);
         int step = Math.max(1, found.table().rows() / SAMPLED);
         for (int row = 0; row < found.table().rows(); row += step) {
-            widest = Math.max(widest, measure.width(value(found.axes().get(axis), found.table().value(row, axis)), Size.BODY, false));
+            widest = Math.max(widest, measure.width(value(axis, found.table().value(row, axis)), Size.BODY, false));
         }
         return widest + 4;
-    }
-
-    private NumberForm form(Axis axis) {
-        return found.base().inputs().stream().filter(i -> i.path().equals(axis.id())).findFirst().map(i -> NumberForm.of(i.parameter().quantity(), unit, i.tolerance().plusMinus()))
-                .orElse(new NumberForm(Quantity.LENGTH, unit, 2));
     }
 
     /** Leaves out what there is no room for: first how far open at the top, which the rules judge anyway. Where there is room, heads are read in full. */
@@ -113,13 +108,13 @@ final class RowsColumns {
     /** A cell. @param pinned the line that others are compared with; @param verdict what stands in the last column */
     String text(VariantsFound.Line line, VariantsFound.Line pinned, int column, String verdict) {
         if (column < axes) {
-            return value(found.axes().get(column), line.values()[column]);
+            return value(column, line.values()[column]);
         }
         return switch (column - axes) {
             case 0 -> turns(line.turns());
             case 1 -> line == pinned ? "" : difference(Say.tenths(line.turns()) - Say.tenths(pinned.turns()));
-            case 2 -> Double.isNaN(line.closes()) ? "never" : new NumberForm(Quantity.LENGTH, unit, 1).bare(round(line.closes(), 1));
-            case 3 -> Double.isNaN(line.open()) ? "–" : new NumberForm(Quantity.LENGTH, unit, 2).bare(round(line.open(), 2));
+            case 2 -> Double.isNaN(line.closes()) ? "never" : found.form(axes + 1, unit).bare(round(line.closes(), 1));
+            case 3 -> Double.isNaN(line.open()) ? "–" : found.form(axes + 2, unit).bare(round(line.open(), 2));
             default -> verdict;
         };
     }
@@ -137,11 +132,12 @@ final class RowsColumns {
         return Double.isNaN(turns) ? "" : String.format(Locale.ROOT, "%+.1f", turns).replace('-', '−').replaceAll("[+−]0\\.0", "0.0");
     }
 
-    private String value(Axis axis, double value) {
+    private String value(int column, double value) {
+        Axis axis = found.axes().get(column);
         if (axis instanceof Axis.Parts) {
             return Double.isNaN(value) ? "as it is" : axis.text((int) value);
         }
-        NumberForm form = form(axis);
+        NumberForm form = found.form(column, unit);
         return form.bare(round(value, form.quantity() == Quantity.LENGTH ? 2 : 4));
     }
 }

@@ -12,11 +12,11 @@ import org.eclipse.swt.widgets.Label;
 
 import culm.bench.plots.MapPlot;
 import culm.explore.Axis;
-import culm.explore.VariantHead;
 import culm.figures.Lengths;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 
 /** What belongs to a way of looking at variants: the filter of the table, the two numbers of the map. */
 final class SightBar extends Composite {
@@ -28,12 +28,12 @@ final class SightBar extends Composite {
     private final Combo lines;
     private List<String> ids = List.of();
 
-    SightBar(Composite parent, Look look, Runnable filtered, Runnable lined) {
+    SightBar(Composite parent, Look look, Units units, Runnable filtered, Runnable lined) {
         super(parent, SWT.NONE);
         this.look = look;
         look.dress(this, Role.PAPER, Role.INK);
         setLayout(new StackLayout());
-        filter = new RowFilter(this, look, filtered);
+        filter = new RowFilter(this, look, units, filtered);
         ofMap = new Composite(this, SWT.NONE);
         look.dress(ofMap, Role.PAPER, Role.INK);
         GridLayout layout = new GridLayout(6, false);
@@ -80,8 +80,8 @@ final class SightBar extends Composite {
         }
     }
 
-    void offer(VariantHead head) {
-        filter.offer(head);
+    void offer(VariantsFound found) {
+        filter.offer(found);
     }
 
     RowOrder filter(RowOrder order) {

@@ -21,7 +21,10 @@ import culm.explore.Variants;
 import culm.explore.Varied;
 import culm.explore.Watcher;
 import culm.figures.Lengths;
+import culm.geometry.profile.Quantity;
 import culm.model.studio.Link;
+import culm.workbench.internal.numbers.LengthUnit;
+import culm.workbench.internal.numbers.NumberForm;
 
 /**
  * Variants of a design, and the design itself beside them.
@@ -87,6 +90,20 @@ public record VariantsFound(Blank base, Judging judging, VariantTable table, Lin
     /** What differs. */
     public List<Axis> axes() {
         return table.head().axes();
+    }
+
+    /** How the numbers of a column are shown and typed: those of the axes, then turns left, sides close at, open at the top; parts are counted. */
+    NumberForm form(int column, LengthUnit unit) {
+        int result = column - axes().size();
+        if (result > 0) {
+            return new NumberForm(Quantity.LENGTH, unit, result);
+        }
+        if (result == 0 || axes().get(column) instanceof Axis.Parts) {
+            return new NumberForm(Quantity.COUNT, unit, 1);
+        }
+        String path = axes().get(column).id();
+        return base.inputs().stream().filter(i -> i.path().equals(path)).findFirst().map(i -> NumberForm.of(i.parameter().quantity(), unit, i.tolerance().plusMinus()))
+                .orElse(new NumberForm(Quantity.LENGTH, unit, 2));
     }
 
     /** A variant by its number. */

@@ -89,7 +89,7 @@ public final class VariantsPage extends Composite {
         bar.onRun(this::run);
         Composite line = row(2);
         sights = new Choice(line, workshop.look(), Size.BODY, List.of("Table", "Map", "Parallel axes"), i -> look(Sight.values()[i]));
-        sightBar = new SightBar(line, workshop.look(), this::reorder, this::relined);
+        sightBar = new SightBar(line, workshop.look(), workshop.units(), this::reorder, this::relined);
         sightBar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         stack = new Composite(this, SWT.NONE);
         stack.setLayout(new StackLayout());
@@ -226,7 +226,7 @@ public final class VariantsPage extends Composite {
         map.show(Optional.empty());
         order = RowOrder.ALL;
         table.show(result);
-        sightBar.offer(result.table().head());
+        sightBar.offer(result);
         reorder();
     }
 
