@@ -20,6 +20,7 @@ import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.widgets.RowsList;
 import culm.workbench.internal.widgets.SignPainter;
 
@@ -30,6 +31,7 @@ public final class PreviewGrid extends RowsList {
     /** Where the words of a verdict begin, after "now" and its sign. */
     private static final int WORDS = 62;
     private static final int LEAST = 120;
+    private final LengthUnit unit;
     private final List<Preview> rows = new ArrayList<>();
     private final Set<Path> taken = new HashSet<>();
     /** Where each row ends, counted from the first, for this width: words are broken once, however many rows there are. */
@@ -38,8 +40,9 @@ public final class PreviewGrid extends RowsList {
     private Runnable changed = () -> { };
     private int selected;
 
-    PreviewGrid(Composite parent, Look look) {
+    PreviewGrid(Composite parent, Look look, LengthUnit unit) {
         super(parent, look);
+        this.unit = unit;
     }
 
     @Override
@@ -51,8 +54,8 @@ public final class PreviewGrid extends RowsList {
         return p.name() + (taken.contains(p.design()) ? ", taken" : ", left out") + ": now " + sentence(p.before(), p.reason()) + "; then " + sentence(p.after(), p.reason());
     }
 
-    private static String sentence(Optional<Verdict> verdict, String reason) {
-        return verdict.map(Verdict::sentence).orElse("cannot be told: " + reason);
+    private String sentence(Optional<Verdict> verdict, String reason) {
+        return verdict.map(v -> unit.drawn().told(v.told())).orElse("cannot be told: " + reason);
     }
 
     void onChange(Runnable todo) {

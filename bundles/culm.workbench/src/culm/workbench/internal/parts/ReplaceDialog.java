@@ -93,7 +93,7 @@ public final class ReplaceDialog extends PaperDialog {
         by.addListener(SWT.Selection, e -> preview());
         new LinkText(asked, look(), "all", Size.BODY).onClick(() -> grid.takeAll(true));
         new LinkText(asked, look(), "none", Size.BODY).onClick(() -> grid.takeAll(false));
-        grid = new PreviewGrid(area, look());
+        grid = new PreviewGrid(area, look(), workshop.units().now());
         grid.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         grid.onChange(this::count);
         grid.addListener(SWT.Dispose, e -> stop());

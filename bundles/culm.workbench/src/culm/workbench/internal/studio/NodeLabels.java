@@ -15,6 +15,7 @@ import culm.model.studio.FileKind;
 import culm.model.studio.StudioEntry;
 import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.widgets.Clip;
 
 /** How the studio's nodes look: designs with the sign of their verdict and the turns left. */
@@ -26,14 +27,16 @@ final class NodeLabels extends LabelProvider implements IStyledLabelProvider, IT
     private final IntSupplier width;
     private final Icons icons;
     private final StudioVerdicts verdicts;
+    private final Units units;
     private final StyledString.Styler quiet;
 
     /** @param width the width that a line has, points */
-    NodeLabels(Icons icons, StudioVerdicts verdicts, Look look, IntSupplier width) {
+    NodeLabels(Icons icons, StudioVerdicts verdicts, Look look, Units units, IntSupplier width) {
         this.look = look;
         this.width = width;
         this.icons = icons;
         this.verdicts = verdicts;
+        this.units = units;
         this.quiet = new StyledString.Styler() {
             @Override
             public void applyStyles(TextStyle style) {
@@ -80,7 +83,7 @@ final class NodeLabels extends LabelProvider implements IStyledLabelProvider, IT
         if (!(element instanceof Node.Entry file)) {
             return getText(element);
         }
-        String more = file.entry().problem().map(p -> p.message()).or(() -> verdicts.of(file.entry().file()).map(StudioVerdicts.Brief::sentence)).orElse("");
+        String more = file.entry().problem().map(p -> p.message()).or(() -> verdicts.of(file.entry().file()).map(b -> units.now().drawn().told(b.told()))).orElse("");
         return getText(element) + (more.isEmpty() ? "" : "\n" + more);
     }
 

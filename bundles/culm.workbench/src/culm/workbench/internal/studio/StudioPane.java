@@ -117,7 +117,7 @@ final class StudioPane extends Composite {
         TreeColumnLayout layout = new TreeColumnLayout();
         parent.setLayout(layout);
         TreeViewerColumn names = new TreeViewerColumn(viewer, SWT.NONE);
-        NodeLabels labels = new NodeLabels(workshop.icons(), verdicts, workshop.look(), names.getColumn()::getWidth);
+        NodeLabels labels = new NodeLabels(workshop.icons(), verdicts, workshop.look(), workshop.units(), names.getColumn()::getWidth);
         names.setLabelProvider(new DelegatingStyledCellLabelProvider(labels) {
             @Override
             protected void paint(Event e, Object element) {

@@ -27,9 +27,9 @@ final class StudioVerdicts {
      *
      * @param sign how it stands; empty when it cannot be told
      * @param turns turns left in words, "open" where the sides never close, a question mark where that cannot be told
-     * @param sentence the whole verdict; may be empty
+     * @param told the whole verdict, its lengths as {@link culm.geometry.words.Told} keeps them; may be empty
      */
-    record Brief(Optional<Verdict.Sign> sign, String turns, String sentence) {
+    record Brief(Optional<Verdict.Sign> sign, String turns, String told) {
     }
 
     private final Bridge bridge;
@@ -73,7 +73,7 @@ final class StudioVerdicts {
             Verdict verdict = Verdict.of(assessment, blank.judge(assessment, rules));
             String turns = assessment.turnsLeft().isPresent() ? culm.blank.rules.Say.tenth(assessment.turnsLeft().getAsDouble())
                     : assessment.openAtStapleTop().isPresent() ? "open" : UNTOLD;
-            return new Brief(Optional.of(verdict.sign()), turns, verdict.sign().word() + ": " + verdict.sentence());
+            return new Brief(Optional.of(verdict.sign()), turns, verdict.sign().word() + ": " + verdict.told());
         } catch (FileProblemException e) {
             return new Brief(Optional.empty(), UNTOLD, "cannot be told: " + e.problem().message());
         }
