@@ -15,7 +15,7 @@ import culm.explore.TwoWayMap;
 import culm.geometry.profile.Profiles;
 import culm.model.problem.FileProblemException;
 
-/** {@code culm map FILE X=FROM:TO:COUNT Y=FROM:TO:COUNT}: where two numbers together work, and which rule ends it. */
+/** {@code culm map FILE X=FROM:TO:COUNT Y=FROM:TO:COUNT}: where two numbers together pass every rule, and which rule ends it. */
 final class MapCommand extends Exploring {
     private static final int REGIONS = 12;
 
@@ -35,7 +35,7 @@ final class MapCommand extends Exploring {
 
     @Override
     public String summary() {
-        return "maps two inputs: where the blank works, and which rule bounds that";
+        return "maps two inputs: where the blank passes every rule, and which rule bounds that";
     }
 
     @Override
@@ -72,7 +72,7 @@ final class MapCommand extends Exploring {
         StringBuilder text = new StringBuilder(Words.say("%s: %s across %s, %,d crossings%n%n", name, map.x().label(), map.y().label(), all));
         for (TwoWayMap.Region r : map.regions().subList(0, Math.min(REGIONS, map.regions().size()))) {
             text.append(Words.say("  %7s  around %s %s, %s %s: %s%n", Words.percent((double) r.cells() / all), map.x().id(), map.x().text(r.labelX()), map.y().id(),
-                    map.y().text(r.labelY()), r.failed().isEmpty() ? "works; bounded by " + PlotWords.rules(r.bounds()) : "fails " + PlotWords.rules(r.failed())));
+                    map.y().text(r.labelY()), r.failed().isEmpty() ? "passes every rule; bounded by " + PlotWords.rules(r.bounds()) : "fails " + PlotWords.rules(r.failed())));
         }
         return text.toString();
     }

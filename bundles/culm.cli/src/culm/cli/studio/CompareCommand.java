@@ -1,5 +1,6 @@
 package culm.cli.studio;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -67,9 +68,9 @@ final class CompareCommand implements Command {
             text.append(String.format("  %-42s %-28s %s%n", row.label(), dash(row.left()), dash(row.right())));
         }
         text.append(c.inputs().isEmpty() ? "  nothing differs\n" : "").append('\n');
-        text.append(String.format("%-44s %10s %10s %10s%n", "Computed", "A", "B", "B less A"));
+        text.append(String.format("%-44s %10s %10s %18s%n", "Computed", "A", "B", "B less A, as shown"));
         for (ResultRow row : c.results()) {
-            text.append(String.format("  %-42s %10s %10s %10s%n", row.label() + unit(row), number(row, row.left()), number(row, row.right()), number(row, row.change())));
+            text.append(String.format("  %-42s %10s %10s %18s%n", row.label() + unit(row), number(row, row.left()), number(row, row.right()), change(row)));
         }
         return text.toString();
     }
@@ -89,6 +90,11 @@ final class CompareCommand implements Command {
         }
         String text = String.format(Locale.ROOT, row.name().startsWith("open") ? "%.2f" : "%.1f", value.getAsDouble());
         return text.matches("-0\\.0+") ? text.substring(1) : text;
+    }
+
+    /** The difference of what is shown, so that the columns add up. */
+    private static String change(ResultRow row) {
+        return row.left().isEmpty() || row.right().isEmpty() ? "-" : new BigDecimal(number(row, row.right())).subtract(new BigDecimal(number(row, row.left()))).toPlainString();
     }
 
     private static JsonObject json(DesignComparison c) {
