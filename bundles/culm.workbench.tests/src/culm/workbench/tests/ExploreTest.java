@@ -103,6 +103,55 @@ class ExploreTest extends StudioTest {
     }
 
     @Test
+    void theFilterIsTypedAndShownInTheUnit() throws Exception {
+        VariantsPage page = variants(ask(Question.VARIANTS));
+        VariantsFound found = ui(() -> page.found().orElseThrow());
+        choose("filter column", 0);
+        inThousandths(() -> {
+            ui(() -> explore("filter from").setText("2825"));
+            until("filtered by a length", () -> !page.pending());
+            assertArrayEquals(java.util.stream.IntStream.range(0, 27).filter(r -> found.line(r).values()[0] >= 71.755).toArray(), ui(() -> page.table().rows()).clone());
+            assertTrue(ui(() -> explore("filter from").getToolTipText()).endsWith("lengths in thou"), "it says its unit");
+        });
+        until("the same rows", () -> !page.pending());
+        assertEquals("71.755", ui(() -> explore("filter from").getText()));
+        assertEquals(15, ui(() -> page.table().rows().length), "ties of 72 to 74 mm");
+        assertTrue(ui(() -> explore("filter from").getToolTipText()).endsWith("lengths in mm"));
+        choose("filter column", 2);
+        until("turns are no lengths", () -> !page.pending());
+        assertEquals(0, ui(() -> page.table().rows().length));
+    }
+
+    @Test
+    void whatMattersCountsInTheUnitsStep() throws Exception {
+        DesignEditor editor = ask(Question.MATTERS);
+        assertTrue(written("What matters").contains("Turns for 0.01 mm or 1 % more"), written("What matters").toString());
+        inThousandths(() -> {
+            List<String> thou = written("What matters");
+            assertTrue(thou.contains("Turns for 1 thou or 1 % more"), thou.toString());
+            assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().endsWith("the right one what 1 thou or 1 % does."))));
+            double tie = editor.figures().get(0).table().rows().stream().mapToDouble(r -> Math.abs(r[1])).max().orElseThrow();
+            assertTrue(thou.stream().anyMatch(w -> w.replace("\u2212", "").equals(String.format(java.util.Locale.ROOT, "%.2f", 2.54 * tie))), tie + " in " + thou);
+        });
+    }
+
+    @Test
+    void whatIsKeptFollowsTheUnit() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS, "trial-9-open.reed");
+        VariantsPage page = variants(editor);
+        ui(() -> page.table().choose(24)); // tie 74, the narrowest
+        display().asyncExec(() -> page.actions().keep());
+        Shell dialog = shell("Keep as a variant");
+        ui(() -> find(dialog, Text.class).get(0).setText("open"));
+        press(dialog, "OK");
+        until("it is kept", () -> !page.kept().pending() && page.kept().words().size() == 1);
+        String mm = ui(() -> page.kept().words().get(0));
+        assertTrue(mm.matches("open: sides never close: open by 0\\.\\d\\d mm at the staple's top.*"), mm);
+        inThousandths(() -> assertTrue(ui(() -> page.kept().words().get(0)).matches("open: sides never close: open by \\d+\\.\\d thou at the staple's top.*"), ui(() -> page.kept().words().get(0))));
+        assertEquals(mm, ui(() -> page.kept().words().get(0)));
+    }
+
+    @Test
     void aRowBecomesADesignOfItsOwn() throws Exception {
         DesignEditor editor = ask(Question.VARIANTS);
         VariantsPage page = variants(editor);

@@ -52,6 +52,20 @@ class PairTest extends StudioTest {
         assertTrue(ui(() -> figure("Two reeds").getSize().y) > 200);
     }
 
+    @Test
+    void whatIsGivenFollowsTheUnit() throws Exception {
+        PairEditor pair = compare("trial-12.reed", "Harbour Row, trial 9");
+        List<String> mm = ui(pair::lines);
+        assertTrue(mm.contains("shape, width at 26 mm from the fold|4.83 \u00b1 0.03 mm, measured|4.71 \u00b1 0.03 mm, measured|"), mm.toString());
+        inThousandths(() -> {
+            List<String> thou = ui(pair::lines);
+            assertTrue(thou.contains("shape, width at 1023.6 thou from the fold|190.2 \u00b1 1.2 thou, measured|185.4 \u00b1 1.2 thou, measured|"), thou.toString());
+            assertTrue(thou.stream().noneMatch(l -> l.matches(".*[0-9\\u2009 ]mm\\b.*")), thou.toString());
+            keepPicture("two-designs-thou");
+        });
+        assertEquals(mm, ui(pair::lines));
+    }
+
     private static java.math.BigDecimal number(String withUnit) {
         return new java.math.BigDecimal(withUnit.replace("+", "").replaceAll("\u2009.*", ""));
     }

@@ -438,6 +438,22 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void theVerdictsOfAReplacementFollowTheUnit() throws Exception {
+        Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("<length value=\"72\"", "<length value=\"75\""));
+        parts("staple-47");
+        inThousandths(() -> {
+            Shell dialog = dialog("culm.sharing.replace", "Replace 47, class set");
+            try {
+                until("every design is looked at", () -> find(dialog, org.eclipse.swt.widgets.Button.class).stream().anyMatch(b -> b.getText().equals("Replace") && b.isEnabled()));
+                List<String> said = ui(() -> find(dialog, PreviewGrid.class).get(0).said());
+                assertTrue(said.stream().anyMatch(l -> l.contains(" thou")) && said.stream().noneMatch(l -> l.contains(" mm")), said.toString());
+            } finally {
+                press(dialog, "Cancel");
+            }
+        });
+    }
+
+    @Test
     void partsThatAreThereTwiceAreFound() throws Exception {
         String text = text(FILE);
         String staple = text.substring(text.indexOf("  <staple id=\"staple-46\">"), text.indexOf("  <staple id=\"staple-47-places\">"));

@@ -197,6 +197,16 @@ abstract class StudioTest extends WorkbenchTest {
         ui(() -> window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand(id, null));
     }
 
+    /** Does something while lengths are shown in thousandths of an inch; whatever comes of it, they are shown in mm afterwards. */
+    final void inThousandths(Action todo) throws Exception {
+        command("culm.window.thou");
+        try {
+            todo.run();
+        } finally {
+            command("culm.window.mm");
+        }
+    }
+
     private void choosable(String id) throws Exception {
         ui(() -> window().getShell().forceActive());
         until(id + " can be chosen", () -> window().getService(org.eclipse.ui.commands.ICommandService.class).getCommand(id).isEnabled());
