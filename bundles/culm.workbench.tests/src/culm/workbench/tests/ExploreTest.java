@@ -130,7 +130,7 @@ class ExploreTest extends StudioTest {
             List<String> thou = written("What matters");
             assertTrue(thou.contains("Turns for 1 thou or 1 % more"), thou.toString());
             assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().endsWith("the right one what 1 thou or 1 % does."))));
-            double tie = editor.figures().get(0).table().rows().stream().mapToDouble(r -> Math.abs(r[1])).max().orElseThrow();
+            double tie = ui(() -> editor.figures().get(0).table().rows()).stream().mapToDouble(r -> Math.abs(r[1])).max().orElseThrow();
             assertTrue(thou.stream().anyMatch(w -> w.replace("\u2212", "").equals(String.format(java.util.Locale.ROOT, "%.2f", 2.54 * tie))), tie + " in " + thou);
         });
     }
