@@ -70,6 +70,8 @@ class ExploreTest {
         assertTrue(map.getAsJsonArray("regions").size() > 1);
         String svg = Files.readString(folder.resolve("map.svg"));
         assertTrue(svg.contains("passes every rule") && !svg.contains("NaN"));
+        String said = CommandLine.run(STUDIO, "map", "trial-12.reed", "tie.length=70:74:21", "shape.width=-0.3:0.3:21").out();
+        assertTrue(said.contains(": passes every rule; bounded by ") && !said.contains("works"), said);
         JsonObject chosen = json("choose", "trial-12.reed", "tie.length=71,72,73", "--json");
         assertTrue(chosen.get("everyCombinationTried").getAsBoolean());
         assertTrue(chosen.get("gain").getAsDouble() >= -0.01);
