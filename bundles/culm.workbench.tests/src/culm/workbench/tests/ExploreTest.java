@@ -130,8 +130,11 @@ class ExploreTest extends StudioTest {
             List<String> thou = written("What matters");
             assertTrue(thou.contains("Turns for 1 thou or 1 % more"), thou.toString());
             assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().endsWith("the right one what 1 thou or 1 % does."))));
-            double tie = ui(() -> editor.figures().get(0).table().rows()).stream().mapToDouble(r -> Math.abs(r[1])).max().orElseThrow();
-            assertTrue(thou.stream().anyMatch(w -> w.replace("\u2212", "").equals(String.format(java.util.Locale.ROOT, "%.2f", 2.54 * tie))), tie + " in " + thou);
+            double swelling = ui(() -> editor.figures().get(0).table().rows().get(0)[1]);
+            double width = ui(() -> editor.figures().get(0).table().rows().get(2)[1]);
+            List<String> numbers = thou.subList(thou.indexOf("Turns for 1 thou or 1 % more") + 1, thou.size()).stream().filter(w -> !w.isEmpty()).toList();
+            assertEquals(culm.figures.Numbers.fixed(swelling, 2), numbers.get(0), "a share stays in percent");
+            assertEquals(culm.figures.Numbers.fixed(2.54 * width, 2), numbers.get(2), "one thousandth of an inch is 2.54 hundredths of a mm");
         });
     }
 

@@ -438,6 +438,14 @@ class PartsTest extends StudioTest {
     }
 
     @Test
+    void whatIsWrongWithAPartIsSaidInTheUnit() throws Exception {
+        Files.writeString(folder.resolve(FILE), text(FILE).replace("name=\"topWide\" value=\"3.4\"", "name=\"topWide\" value=\"33\""));
+        parts("staple-47");
+        assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().contains("33 is outside 0.5 to 15 mm."))));
+        inThousandths(() -> assertTrue(ui(() -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().contains("1299.2 is outside 19.7 to 590.6 thou.")))));
+    }
+
+    @Test
     void theVerdictsOfAReplacementFollowTheUnit() throws Exception {
         Files.writeString(folder.resolve(DESIGN), text(DESIGN).replace("<length value=\"72\"", "<length value=\"75\""));
         parts("staple-47");

@@ -47,7 +47,7 @@ final class AlongReed {
             lanes.add(shape());
             lanes.add(bore());
         } catch (GeometryException e) {
-            problem = e.getMessage();
+            problem = unit.told(e.told());
         }
         lanes.add(open());
     }

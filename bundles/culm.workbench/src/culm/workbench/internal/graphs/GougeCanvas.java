@@ -127,13 +127,13 @@ public final class GougeCanvas extends DrawnCanvas implements Figure {
     }
 
     private String readout(double along) {
+        Lengths unit = units.now().drawn();
         try {
             Gouge gouge = blank.get().parts().gouge();
             GougeSection section = gouge.at(0);
-            Lengths unit = units.now().drawn();
             return unit.text(section.thickness(Math.abs(along) / gouge.tubeRadius()), 2) + " thick, " + unit.fixed(Math.abs(along), 1) + " from the middle";
         } catch (GeometryException e) {
-            return e.getMessage();
+            return unit.told(e.told());
         }
     }
 }

@@ -33,7 +33,7 @@ final class PartCheck {
         }
         List<Finding> found = new ArrayList<>();
         for (GeometryException wrong : type.get().problems(values(data, type.get()))) {
-            found.add(Finding.of("part", Severity.ERROR, wrong.getMessage()).at(word + "." + wrong.path()));
+            found.add(Finding.of("part", Severity.ERROR, wrong.told()).at(word + "." + wrong.path()));
         }
         return found;
     }

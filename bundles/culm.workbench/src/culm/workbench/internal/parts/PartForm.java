@@ -71,7 +71,7 @@ final class PartForm extends Composite implements FormContext {
 
     private void showNumbers() {
         wrong = part == null ? List.of() : PartCheck.of(part, session.workshop().bridge().profiles());
-        String sentence = wrong.stream().map(Finding::text).collect(Collectors.joining(" "));
+        String sentence = units().now().told(wrong).stream().map(Finding::text).collect(Collectors.joining(" "));
         if (!sentence.equals(trouble.getText())) {
             trouble.setText(sentence);
             ((GridData) trouble.getLayoutData()).exclude = sentence.isEmpty();

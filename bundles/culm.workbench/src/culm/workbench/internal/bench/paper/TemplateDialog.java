@@ -42,7 +42,7 @@ public final class TemplateDialog extends PagesDialog {
         try {
             made = Optional.of(Template.of(design.blank()));
         } catch (GeometryException e) {
-            reason = "This cane cannot be cut: " + e.getMessage();
+            reason = "This cane cannot be cut: " + workshop.units().now().drawn().told(e.told());
         }
         template = made;
         why = reason;
