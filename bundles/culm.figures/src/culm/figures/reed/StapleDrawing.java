@@ -35,9 +35,12 @@ public final class StapleDrawing {
     private static final double CAPTION = 22;
     private static final double ROW = 18;
     private static final double MARGIN = 24;
-    private static final double LEAST_CHART = 120;
+    private static final double LEAST_CHART = 160;
     private static final double MOST_CHART = 220;
     private static final double STEP = 0.25;
+    /** So much of the width is given up for the sides to leave room for the chart, step by step down to the least part of it. */
+    private static final double NARROWER = 0.97;
+    private static final double LEAST_WIDE = 0.5;
     private final Staple staple;
     private final OptionalDouble cork;
     private final Lengths unit;
@@ -51,10 +54,11 @@ public final class StapleDrawing {
     }
 
     /**
-     * Draws it; where there is no such staple, says why.
+     * Draws it; where there is no such staple, says why. Where the bore's area would find no room below the sides, all is drawn narrower, down to half
+     * of the width; where that does not help, the area is left out.
      *
      * @param blank  has the staple
-     * @param width  at least 160, drawing units
+     * @param width  the most it takes, at least 160, drawing units
      * @param height what there is room for, drawing units; the sides take more when they need it
      * @param unit   in what lengths are written
      */
@@ -72,10 +76,17 @@ public final class StapleDrawing {
     }
 
     private Drawing run(Blank blank, double width, double height) {
-        // The chart says where the heights lie, and what the sides leave decides how high it is.
-        ChartDrawing least = BoreArea.draw(blank, width, LEAST_CHART, measure, unit);
-        double left = height - above(scale(least).perMm());
-        Optional<ChartDrawing> chart = left < LEAST_CHART ? Optional.empty() : Optional.of(BoreArea.draw(blank, width, Math.min(MOST_CHART, left), measure, unit));
+        for (double w = width; w >= Math.max(160, LEAST_WIDE * width); w *= NARROWER) {
+            // The chart says where the heights lie, and what the sides leave decides how high it is.
+            double left = height - above(scale(BoreArea.draw(blank, w, LEAST_CHART, measure, unit)).perMm());
+            if (left >= LEAST_CHART) {
+                return run(w, Optional.of(BoreArea.draw(blank, w, Math.min(MOST_CHART, left), measure, unit)));
+            }
+        }
+        return run(width, Optional.empty());
+    }
+
+    private Drawing run(double width, Optional<ChartDrawing> chart) {
         Scale scale = chart.map(this::scale).orElse(new Scale(0, staple.length(), MARGIN, width - MARGIN));
         double perMm = scale.perMm();
         Pen pen = new Pen();

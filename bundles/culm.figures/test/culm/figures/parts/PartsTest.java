@@ -84,6 +84,16 @@ class PartsTest {
     }
 
     @Test
+    void theBoreOfAShortAndWideStapleHasRoomToo() {
+        Blank horn = Blanks.noCork().edit().set("staple.topWide", 4.1).set("staple.topNarrow", 2.65).set("staple.bottom", 6.8).build();
+        for (double high : new double[] {420, 460, 600}) {
+            Drawing drawing = StapleDrawing.draw(horn, 620, high, FONT, Lengths.MM);
+            assertTrue(drawing.height() <= high && texts(drawing).contains("Bore area along the staple"), high + ": " + texts(drawing));
+        }
+        assertEquals(620, StapleDrawing.draw(horn, 620, 600, FONT, Lengths.MM).width(), 1e-9, "as wide as may be where there is room for both");
+    }
+
+    @Test
     void aThreadIsDrawnByItsTurnsWithThePitchTold() {
         Drawing drawing = ThreadTurns.draw(blank.with(Inputs.THREAD_PITCH, 0.45), 500, FONT, Lengths.MM);
         List<Box> turns = drawing.flat().stream().filter(Shape.class::isInstance).map(i -> ((Shape) i).path().bounds()).limit(10).toList();

@@ -31,7 +31,7 @@ import culm.workbench.internal.widgets.DrawnCanvas;
 public final class PartCanvas extends DrawnCanvas implements Figure {
     private static final double WIDE = 560;
     private static final double HIGH = 340;
-    private static final double STAPLE_HIGH = 460;
+    private static final double STAPLE_HIGH = 600;
     private static final double MOST_WIDE = 620;
     private static final double MOST_HIGH = 380;
     private static final double NARROWEST = 160;
