@@ -27,7 +27,7 @@ public final class LearnChart {
         List<Series> series = List.of(level("none", 0, last, Role.QUIET, Dash.DOTTED), level("learned", learned.turns(), last, Role.THREAD, Dash.SOLID),
                 level("95 % interval", learned.turns() - half, last, Role.THREAD, Dash.DASHED), level("", learned.turns() + half, last, Role.THREAD, Dash.DASHED),
                 Series.points("blanks", points, Series.Marker.DOT, Role.BARK));
-        return new Chart("Turns more than the model says, blank by blank", new AxisLabel("blank, in the order they were tied", ""), new AxisLabel("turns more", ""), series, List.of(), true)
+        return new Chart("Turns more than the model says, blank by blank", AxisLabel.counting("blank, in the order they were tied"), new AxisLabel("turns more", ""), series, List.of(), true)
                 .draw(width, height, measure).drawing();
     }
 

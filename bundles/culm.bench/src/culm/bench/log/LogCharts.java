@@ -47,7 +47,7 @@ public final class LogCharts {
                 break;
             }
         }
-        return new Chart("Turns left when the sides closed, by " + by.words(), new AxisLabel("blank, in the order of the log", ""), new AxisLabel("turns left", ""), series, List.of(), true)
+        return new Chart("Turns left when the sides closed, by " + by.words(), AxisLabel.counting("blank, in the order of the log"), new AxisLabel("turns left", ""), series, List.of(), true)
                 .draw(width, height, measure).drawing();
     }
 

@@ -16,7 +16,8 @@ import culm.figures.Style;
 import culm.figures.TextMeasure;
 
 /**
- * Lines and points over two axes. The range is that of the finite values, widened by a twentieth; y starts at zero on request.
+ * Lines and points over two axes. The range is that of the finite values, widened by a twentieth, or by a half where things are counted; y starts at zero on
+ * request.
  *
  * @param caption  what is shown
  * @param across   the axis across
@@ -43,9 +44,9 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
         double w = Math.max(160, width);
         double h = Math.max(120, height);
         Legend legend = new Legend(series.size() > 1 ? series : List.of(), w, measure);
-        double[] xs = range(0, false, room);
+        double[] xs = across.counts() ? beyond(range(0, false, 0)) : range(0, false, room);
         double[] ys = range(1, fromZero, room);
-        Frame frame = new Frame(w, h, xs[0], xs[1], ys[0], ys[1], legend.height(), measure);
+        Frame frame = new Frame(w, h, xs[0], xs[1], ys[0], ys[1], legend.height(), measure, across.counts());
         Pen pen = new Pen();
         for (Span span : spans) {
             span(pen, frame, span, measure);
@@ -103,6 +104,11 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
         double high = values.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double room = (high - low) * part;
         return new double[] {zero && low == 0 ? 0 : low - room, zero && high == 0 ? 0 : high + room};
+    }
+
+    /** Half a thing more at each end, so that what is counted from one has no number before it. */
+    private static double[] beyond(double[] range) {
+        return new double[] {range[0] - 0.5, range[1] + 0.5};
     }
 
     private static boolean finite(double[] point) {

@@ -21,6 +21,8 @@ final class Frame {
     private static final double RIGHT = 16;
     private static final double NUMBER_APART = 1.8;
     private static final int LEAST_TICKS = 6;
+    private static final int FEWEST = 3;
+    private static final double LINE_APART = 32;
     private final TextMeasure measure;
     private final Ticks ticksX;
     private final Ticks ticksY;
@@ -28,27 +30,39 @@ final class Frame {
     private final Axis x;
     private final Axis y;
 
-    /** @param xFrom smallest value across, and so on; equal ends are widened */
-    Frame(double width, double height, double xFrom, double xTo, double yFrom, double yTo, double legend, TextMeasure measure) {
+    /** @param xFrom smallest value across, and so on; equal ends are widened; @param wholeAcross whether only whole numbers stand across */
+    Frame(double width, double height, double xFrom, double xTo, double yFrom, double yTo, double legend, TextMeasure measure, boolean wholeAcross) {
         this.measure = measure;
         double[] xs = widened(xFrom, xTo);
         double[] ys = widened(yFrom, yTo);
         double top = TOP + legend;
         double plotHeight = Math.max(20, height - top - BOTTOM);
-        ticksY = Ticks.within(ys[0], ys[1], Math.max(1, plotHeight / 32));
+        ticksY = upwards(ys[0], ys[1], plotHeight);
         double numbers = ticksY.values().stream().mapToDouble(v -> measure.width(ticksY.label(v), Size.SMALL, false)).max().orElse(0);
         double left = 12 + numbers + 8;
         double plotWidth = Math.max(20, width - left - RIGHT);
-        ticksX = readable(xs[0], xs[1], plotWidth);
+        ticksX = readable(xs[0], xs[1], plotWidth, wholeAcross);
         plot = new Box(left, top, plotWidth, plotHeight);
         x = new Axis(xs[0], xs[1], plot.x(), plot.right());
         y = new Axis(ys[0], ys[1], plot.bottom(), plot.y());
     }
 
+    /** Ticks well apart; where these are fewer than three, closer ones as far as their numbers have room. */
+    private Ticks upwards(double from, double to, double height) {
+        Ticks ticks = Ticks.within(from, to, Math.max(1, height / LINE_APART));
+        double line = measure.ascent(Size.SMALL) + measure.descent(Size.SMALL) + 1;
+        for (int most = 2; ticks.values().size() < FEWEST && most <= height / line; most++) {
+            Ticks closer = Ticks.within(from, to, most);
+            ticks = closer.step() / (to - from) * height >= line ? closer : ticks;
+        }
+        return ticks;
+    }
+
     /** As many ticks as the numbers leave room for. */
-    private Ticks readable(double from, double to, double width) {
+    private Ticks readable(double from, double to, double width, boolean whole) {
         for (int most = (int) Math.max(LEAST_TICKS, width / 45);; most--) {
-            Ticks ticks = Ticks.within(from, to, most);
+            double step = Ticks.niceStep((to - from) / Math.max(1, most));
+            Ticks ticks = Ticks.stepped(from, to, whole ? Math.max(1, step) : step);
             double widest = ticks.values().stream().mapToDouble(v -> measure.width(ticks.label(v), Size.SMALL, false)).max().orElse(0);
             if (most <= 1 || widest * NUMBER_APART <= ticks.step() / (to - from) * width) {
                 return ticks;

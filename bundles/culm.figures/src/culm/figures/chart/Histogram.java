@@ -77,7 +77,7 @@ public record Histogram(String caption, AxisLabel across, double[] values, doubl
         double high = Arrays.stream(share).max().orElse(1);
         double from = borders.get(0);
         double to = borders.get(borders.size() - 1);
-        Frame frame = new Frame(w, h, from, to, 0, high * 1.08, 0, measure);
+        Frame frame = new Frame(w, h, from, to, 0, high * 1.08, 0, measure, false);
         Pen pen = new Pen();
         if (limits != null) {
             double a = Math.max(frame.plot().x(), Math.min(frame.plot().right(), frame.x().at(limits.from())));

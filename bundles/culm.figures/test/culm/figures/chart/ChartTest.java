@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 
+import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
@@ -80,6 +81,35 @@ class ChartTest {
                 for (Text b : numbers) {
                     assertTrue(a == b || !a.box(FONT).overlaps(b.box(FONT)), "run " + run + ": " + a.text() + " lies on " + b.text());
                 }
+            }
+        }
+    }
+
+    @Test
+    void anAxisHasThreeNumbersAtLeastWhereItHasRoom() {
+        SplittableRandom random = new SplittableRandom(17);
+        for (int run = 0; run < 500; run++) {
+            double size = Math.pow(10, random.nextDouble(-3, 4));
+            Series line = Series.line("", List.of(new double[] {0, size}, new double[] {27, size / 3}), Role.INK);
+            Drawing drawing = new Chart("Bore area", X, new AxisLabel("area", "mm"), List.of(line), List.of(), true).draw(random.nextDouble(300, 700), random.nextDouble(160, 260), FONT).drawing();
+            List<Text> numbers = drawing.flat().stream().filter(Text.class::isInstance).map(Text.class::cast).filter(t -> t.text().matches("[\u2212\\d.]+")).toList();
+            assertTrue(numbers.stream().filter(t -> t.anchor() == Anchor.END).count() >= 3, "up to " + size + " in " + drawing.height() + ": " + numbers);
+            assertTrue(numbers.stream().filter(t -> t.anchor() == Anchor.MIDDLE).count() >= 3, "across in " + drawing.width() + ": " + numbers);
+            assertTrue(numbers.stream().allMatch(a -> numbers.stream().allMatch(b -> a == b || !a.box(FONT).overlaps(b.box(FONT)))), numbers.toString());
+        }
+    }
+
+    @Test
+    void whatIsCountedHasWholeNumbersFromOneOn() {
+        for (int blanks = 1; blanks <= 60; blanks++) {
+            List<double[]> points = new ArrayList<>();
+            for (int i = 1; i <= blanks; i++) {
+                points.add(new double[] {i, i % 3});
+            }
+            for (double width : new double[] {200, 480, 1100}) {
+                Drawing drawing = new Chart("c", AxisLabel.counting("blank"), Y, List.of(Series.points("", points, Series.Marker.DOT, Role.INK)), List.of(), true).draw(width, 200, FONT).drawing();
+                List<String> across = drawing.flat().stream().filter(i -> i instanceof Text t && t.anchor() == Anchor.MIDDLE).map(i -> ((Text) i).text()).toList();
+                assertTrue(!across.isEmpty() && across.stream().allMatch(t -> t.matches("[1-9]\\d*")), blanks + " on " + width + ": " + across);
             }
         }
     }
