@@ -6,6 +6,7 @@ import java.util.List;
 import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.figures.Anchor;
+import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
@@ -73,11 +74,15 @@ public final class ShapeOutline {
             half = Math.max(half, shape.at(s) / 2);
         }
         double extra = Double.isNaN(blank.number(Inputs.EARS_WIDTH)) ? 0 : blank.number(Inputs.EARS_WIDTH);
-        double middle = TOP + (half + extra) * scale.perMm();
+        String caption = CAPTION + unit.sign();
+        String enlarged = "drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1";
+        boolean beside = measure.width(caption, Size.BODY, false) + measure.width(enlarged, Size.SMALL, false) + 40 < width;
+        double middle = TOP + (beside ? 0 : ROW) + (half + extra) * scale.perMm();
         double line = middle + (half + extra) * scale.perMm() + 16;
         List<PlacedLabel> labels = new LabelRows(measure, Size.SMALL, 4, width - 4).place(labels(shape, from, to, scale, unit));
         Pen pen = new Pen();
-        pen.text(CAPTION + unit.sign(), 12, 16, Anchor.START, Size.BODY, Role.INK);
+        pen.text(caption, 12, 16, Anchor.START, Size.BODY, Role.INK);
+        pen.text(enlarged, beside ? width - 12 : 12, beside ? 16 : 16 + ROW, beside ? Anchor.END : Anchor.START, Size.SMALL, Role.QUIET);
         pen.group(Part.CANE, "shape", p -> {
             ears(p, blank, shape, scale, middle);
             p.shape(outline(edge, scale, middle), Style.fill(Role.CANE).edged(Role.CANE_EDGE, 1.2));
@@ -88,9 +93,9 @@ public final class ShapeOutline {
             p.shape(Path.line(l.label().x(), middle - up, l.label().x(), row + 1), Style.line(Role.QUIET, 0.7).broken(Dash.DASHED));
             p.text(l.text(), l.left() ? l.to() : l.from(), row, l.left() ? Anchor.END : Anchor.START, Size.SMALL, Role.INK);
         }));
-        ruler(pen, scale, line, labels, measure, unit);
+        ruler(pen, scale, line, measure, unit);
         int rows = labels.stream().mapToInt(l -> l.row() + 1).max().orElse(1);
-        return pen.drawing(width, line + 38 + rows * ROW, CAPTION + unit.sign(), "Drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, true to scale.");
+        return pen.drawing(width, line + 38 + rows * ROW, caption, "Drawn " + Numbers.fixed(scale.enlargement(), 1) + " : 1, true to scale.");
     }
 
     private static Path outline(List<double[]> edge, Scale scale, double middle) {
@@ -128,12 +133,13 @@ public final class ShapeOutline {
         }
         places.add(to);
         return places.stream().filter(s -> s >= from && s <= to).distinct().map(s -> {
-            String width = unit.given(shape.at(s), 2);
+            String width = unit.fixed(shape.at(s), 2);
             return new Label("at" + s, scale.x(s), width + " at " + unit.brief(s), width, false, Role.INK);
         }).toList();
     }
 
-    private static void ruler(Pen pen, Scale scale, double y, List<PlacedLabel> labels, TextMeasure measure, Lengths unit) {
+    /** Every number has its place; the line of a width that comes down there goes on below it. */
+    private static void ruler(Pen pen, Scale scale, double y, TextMeasure measure, Lengths unit) {
         pen.group(Part.RULER, "ruler, " + unit.sign(), p -> {
             p.line(scale.left(), y, scale.right(), y, Role.INK, 1);
             PathBuilder lines = Path.start();
@@ -144,10 +150,9 @@ public final class ShapeOutline {
             for (double s : numbered.values()) {
                 double x = scale.x(unit.toMm(s));
                 lines.move(x, y).line(x, y + 6);
-                double half = measure.width(numbered.label(s), Size.SMALL, false) / 2 + 3;
-                if (labels.stream().noneMatch(l -> Math.abs(l.label().x() - x) < half)) {
-                    p.text(numbered.label(s), x, y + 18, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
-                }
+                double half = measure.width(numbered.label(s), Size.SMALL, false) / 2 + 2;
+                p.shape(Path.box(new Box(x - half, y + 7, 2 * half, 13)), Style.fill(Role.PAPER));
+                p.text(numbered.label(s), x, y + 18, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
             }
             p.shape(lines.path(), Style.line(Role.INK, Style.THIN));
         });

@@ -10,10 +10,12 @@ import org.junit.jupiter.api.Test;
 
 import culm.blank.Blank;
 import culm.blank.Inputs;
+import culm.figures.Anchor;
 import culm.figures.Blanks;
 import culm.figures.Box;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
+import culm.figures.Role;
 import culm.figures.Shape;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
@@ -32,7 +34,24 @@ class PartsTest {
         Box outline = drawing.flat().stream().filter(Shape.class::isInstance).map(i -> ((Shape) i).path().bounds()).findFirst().orElseThrow();
         assertEquals(7.00 / 37, outline.height() / outline.width(), 1e-9);
         List<String> texts = drawing.flat().stream().filter(Text.class::isInstance).map(i -> ((Text) i).text()).toList();
-        assertTrue(texts.contains("4.83 at 26") && texts.contains("7.0 at 0") && texts.contains("4.35 at 37"), texts.toString());
+        assertTrue(texts.contains("4.83 at 26") && texts.contains("7.00 at 0") && texts.contains("4.35 at 37"), texts.toString());
+    }
+
+    @Test
+    void theRulerOfAShapeMissesNoNumberAndTheDrawingSaysItsScale() {
+        for (double width : new double[] {280, 430, 560, 620, 900}) {
+            List<Text> all = ShapeOutline.draw(blank, width, FONT).flat().stream().filter(Text.class::isInstance).map(Text.class::cast).toList();
+            List<Double> numbers = all.stream().filter(t -> t.role() == Role.QUIET && t.anchor() == Anchor.MIDDLE).map(t -> Double.valueOf(t.text())).toList();
+            assertEquals(0, numbers.get(0), 0);
+            for (int i = 1; i < numbers.size(); i++) {
+                assertEquals(i * numbers.get(1), numbers.get(i), 0, "at " + width + ": " + numbers);
+            }
+            assertTrue(numbers.get(numbers.size() - 1) + numbers.get(1) > 37, "to the end of the cane: " + numbers);
+            String scale = String.format(java.util.Locale.ROOT, "drawn %.1f : 1", (width - 48) / 37 / Drawing.UNITS_PER_MM);
+            Text said = all.stream().filter(t -> t.text().equals(scale)).findFirst().orElseThrow();
+            assertTrue(all.stream().noneMatch(t -> t != said && t.box(FONT).overlaps(said.box(FONT))), scale + " lies free at " + width);
+            assertTrue(all.stream().filter(t -> t.text().contains(" at ")).allMatch(t -> t.text().matches("\\d\\.\\d\\d at [\\d.]+")), all.toString());
+        }
     }
 
     @Test
