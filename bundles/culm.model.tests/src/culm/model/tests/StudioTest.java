@@ -58,6 +58,17 @@ class StudioTest {
     }
 
     @Test
+    void filesStandInTheOrderOfTheirNumbers() throws IOException {
+        for (String name : new String[] {"trial-8", "trial-14", "trial-10", "trial-9"}) {
+            Files.writeString(root.resolve(name + ".reed"), "<reed format=\"1\"><name>" + name + "</name><staple link=\"class.parts#staple-47\"/></reed>");
+        }
+        StudioIndex index = Studio.at(root, files).index();
+        List<String> numbered = List.of("trial-8.reed", "trial-9.reed", "trial-10.reed", "trial-14.reed");
+        assertEquals(numbered, index.find("trial").stream().map(StudioEntry::shown).toList());
+        assertEquals(numbered, index.usersOf(root.resolve("class.parts"), "staple-47").stream().map(use -> use.design().shown()).skip(1).toList());
+    }
+
+    @Test
     void whoUsesAPart() {
         StudioIndex index = Studio.at(root, files).index();
         List<Use> users = index.usersOf(root.resolve("class.parts"), "staple-47");

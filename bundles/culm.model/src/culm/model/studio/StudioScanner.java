@@ -2,6 +2,7 @@ package culm.model.studio;
 
 import culm.model.problem.FileProblem;
 import culm.model.problem.FileProblem.Kind;
+import culm.model.text.NaturalOrder;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -58,7 +59,7 @@ final class StudioScanner {
             entries.add(unreadable(root));
         }
         seen = now;
-        entries.sort(Comparator.comparing(StudioEntry::shown));
+        entries.sort(Comparator.comparing(StudioEntry::shown, NaturalOrder.INSTANCE));
         return new StudioIndex(entries);
     }
 
