@@ -2,6 +2,7 @@ package culm.figures.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import culm.blank.Blank;
 import culm.figures.Anchor;
@@ -75,12 +76,25 @@ public final class GougeThickness {
         if (gouge.changesAlong()) {
             series.add(new Series("at the end of the cane", course(gouge, gouge.at(Double.MAX_VALUE), angle, unit), true, Series.Marker.NONE, Role.BARK, Dash.DASHED));
         }
-        ChartDrawing chart = new Chart("Thickness, enlarged", new AxisLabel("along the bark from the middle", unit.sign()), new AxisLabel("thickness", unit.sign()),
-                series, List.of(), false).draw(w, h - top, measure);
+        ChartDrawing unnamed = thickness("", series, unit).draw(w, h - top, measure);
+        ChartDrawing chart = thickness(caption(unnamed, w, measure), series, unit).draw(w, h - top, measure);
         pen.add(chart.drawing().at(0, top));
         Axis y = new Axis(chart.y().from(), chart.y().to(), chart.y().start() + top, chart.y().end() + top);
         return new ChartDrawing(pen.drawing(w, h, CAPTION, "The cane's section as it is, and its thickness over the distance from the middle."),
                 chart.plot().moved(0, top), chart.x(), y);
+    }
+
+    private static Chart thickness(String caption, List<Series> series, Lengths unit) {
+        return new Chart(caption, new AxisLabel("along the bark from the middle", unit.sign()), new AxisLabel("thickness", unit.sign()), series, List.of(), false);
+    }
+
+    /** By how much it is enlarged against what: the axes say so once they are laid out. */
+    private static String caption(ChartDrawing chart, double width, TextMeasure measure) {
+        double up = Math.abs((chart.y().end() - chart.y().start()) / (chart.y().to() - chart.y().from()));
+        double across = Math.abs((chart.x().end() - chart.x().start()) / (chart.x().to() - chart.x().from()));
+        String caption = "Thickness, enlarged " + Numbers.fixed(up / across, 1) + " : 1";
+        return Stream.of(" against the length along the bark", " against the bark").map(against -> caption + against)
+                .filter(whole -> measure.width(whole, Size.BODY, false) + 24 <= width).findFirst().orElse(caption);
     }
 
     /** Points (distance along the bark, thickness) in a unit, both sides. */

@@ -63,6 +63,21 @@ class PartsTest {
     }
 
     @Test
+    void theGougeSaysByHowMuchItsThicknessIsEnlarged() {
+        for (double width : new double[] {260, 420, 620}) {
+            for (Lengths unit : List.of(Lengths.MM, Lengths.THOU)) {
+                ChartDrawing chart = GougeThickness.draw(blank, width, 380, FONT, unit, 4.5);
+                double up = chart.y().at(unit.of(0.5)) - chart.y().at(unit.of(0.6));
+                double across = chart.x().at(unit.of(0.6)) - chart.x().at(unit.of(0.5));
+                String said = String.format(java.util.Locale.ROOT, "Thickness, enlarged %.1f : 1", up / across);
+                Text caption = chart.drawing().flat().stream().filter(i -> i instanceof Text t && t.text().startsWith(said)).map(Text.class::cast).findFirst().orElseThrow();
+                assertTrue(caption.box(FONT).right() <= width, caption.text() + " in " + width);
+                assertEquals(width > 300, caption.text().contains(" against the "), caption.text() + " in " + width);
+            }
+        }
+    }
+
+    @Test
     void aGougeAloneIsDrawnAsFarAsItWasMeasured() {
         ChartDrawing asWideAsTheBlade = GougeThickness.draw(blank, 420, 380, FONT, Lengths.MM, 0);
         ChartDrawing further = GougeThickness.draw(blank, 420, 380, FONT, Lengths.MM, 4.5);
