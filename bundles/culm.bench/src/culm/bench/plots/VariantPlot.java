@@ -2,12 +2,15 @@ package culm.bench.plots;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 import culm.blank.Blank;
 import culm.explore.Axis;
 import culm.explore.VariantTable;
 import culm.figures.Lengths;
+import culm.figures.Numbers;
 import culm.figures.Role;
 import culm.figures.TextMeasure;
 import culm.figures.chart.ChartDrawing;
@@ -17,6 +20,9 @@ import culm.figures.chart.ParallelAxes;
 public final class VariantPlot {
     /** Most lines; of more rows, some are drawn. */
     public static final int MOST_LINES = 600;
+    private static final int MOST_TRIED = 40;
+    private static final int MOST_DIGITS = 3;
+    private static final double ROUND = 1e-5;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private VariantPlot() {
@@ -32,13 +38,14 @@ public final class VariantPlot {
     public static ChartDrawing parallel(Blank base, VariantTable table, int[] rows, int chosen, double width, double height, TextMeasure measure, Lengths unit) {
         List<Axis> axes = table.head().axes();
         List<ParallelAxes.Upright> upright = new ArrayList<>();
-        axes.forEach(a -> upright.add(new ParallelAxes.Upright(PlotWords.label(base, a, unit).text(), a instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of())));
-        upright.add(new ParallelAxes.Upright("turns left", List.of()));
         int[] drawn = some(rows);
         boolean[] lengths = new boolean[axes.size()];
         for (int i = 0; i < lengths.length; i++) {
             lengths[i] = PlotWords.lengths(base, axes.get(i));
+            upright.add(new ParallelAxes.Upright(PlotWords.label(base, axes.get(i), unit).text(),
+                    axes.get(i) instanceof Axis.Parts parts ? parts.choices().stream().map(Axis.Choice::name).toList() : List.of(), tried(table, drawn, i, lengths[i] ? unit : null)));
         }
+        upright.add(new ParallelAxes.Upright("turns left", List.of()));
         List<ParallelAxes.Line> lines = new ArrayList<>();
         for (boolean works : new boolean[] {false, true}) {
             for (int row : drawn) {
@@ -50,7 +57,7 @@ public final class VariantPlot {
         if (chosen >= 0) {
             lines.add(line(table, chosen, lengths, unit, Role.THREAD, 3));
         }
-        String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green passes every rule";
+        String caption = (drawn.length == rows.length ? "Every variant shown" : drawn.length + " of " + rows.length + " variants shown") + "; green passes every rule" + (chosen >= 0 ? ", the thick line is the chosen one" : "");
         return new ParallelAxes(caption, upright, lines).draw(width, height, measure);
     }
 
@@ -60,6 +67,20 @@ public final class VariantPlot {
             return rows;
         }
         return IntStream.range(0, MOST_LINES).map(i -> (int) ((i * GOLDEN) % 1 * rows.length)).distinct().map(i -> rows[i]).toArray();
+    }
+
+    /** The few values that an axis has; none where it has many, or such as no bench would set. @param unit of lengths; null for what is none */
+    private static List<ParallelAxes.Tried> tried(VariantTable table, int[] rows, int axis, Lengths unit) {
+        TreeSet<Double> values = new TreeSet<>();
+        for (int i = 0; i < rows.length && values.size() <= MOST_TRIED; i++) {
+            values.add(table.value(rows[i], axis));
+        }
+        OptionalInt digits = IntStream.rangeClosed(0, MOST_DIGITS).filter(d -> values.stream().allMatch(v -> Math.abs(v * Math.pow(10, d) - Math.rint(v * Math.pow(10, d))) < ROUND)).findFirst();
+        if (values.size() > MOST_TRIED || digits.isEmpty()) {
+            return List.of();
+        }
+        return values.stream().map(v -> unit == null ? new ParallelAxes.Tried(v, Numbers.fixed(v, digits.getAsInt()))
+                : new ParallelAxes.Tried(unit.of(v), unit.fixed(v, digits.getAsInt()))).toList();
     }
 
     private static ParallelAxes.Line line(VariantTable table, int row, boolean[] lengths, Lengths unit, Role role, double width) {

@@ -73,6 +73,19 @@ class PlotUnitTest {
     }
 
     @Test
+    void fewTriedValuesHaveTheirNumbersAndTheChosenLineIsNamed() throws IOException {
+        VariantTable table = new VariantTable();
+        Variants.run(study(), List.of(Axis.Numbers.stepped(Inputs.TIE_LENGTH, "tie length", 70, 74, 0.5), SHARE), new VariantPlan.Grid(), 1, table, Watcher.none());
+        int[] rows = IntStream.range(0, table.rows()).toArray();
+        List<String> mm = words(VariantPlot.parallel(BASE, table, rows, 3, 640, 420, FONT, Lengths.MM).drawing());
+        assertTrue(mm.containsAll(List.of("70.0", "70.5", "71.0", "71.5", "74.0", "0.0", "0.1", "0.2")) && !mm.contains("70.2"), mm.toString());
+        assertEquals("Every variant shown; green passes every rule, the thick line is the chosen one", mm.get(0));
+        List<String> thou = words(VariantPlot.parallel(BASE, table, rows, -1, 640, 420, FONT, Lengths.THOU).drawing());
+        assertTrue(thou.containsAll(List.of("2756", "2776", "2795")), thou.toString());
+        assertEquals("Every variant shown; green passes every rule", thou.get(0));
+    }
+
+    @Test
     void aValueCarriesItsUnit() {
         assertEquals("tie length 71.5 mm", PlotWords.value(BASE, TIE, 71.500000001, Lengths.MM));
         assertEquals("tie length 2815 thou", PlotWords.value(BASE, TIE, 71.5, Lengths.THOU));

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 
+import culm.figures.Anchor;
 import culm.figures.Box;
 import culm.figures.Dash;
 import culm.figures.Drawing;
@@ -108,9 +109,57 @@ class ExploringChartsTest {
         List<Text> numbers = texts(drawn.drawing()).stream().filter(t -> t.role() == Role.QUIET).toList();
         assertTrue(numbers.size() > 4);
         for (Text number : numbers) {
-            double before = ink.stream().mapToDouble(Box::right).filter(right -> right <= number.x()).max().orElseThrow();
-            assertTrue(number.x() - before >= 8, number.text() + " begins " + (number.x() - before) + " after its axis");
+            double apart = number.anchor() == Anchor.END ? ink.stream().mapToDouble(Box::x).filter(left -> left >= number.x()).min().orElseThrow() - number.x()
+                    : number.x() - ink.stream().mapToDouble(Box::right).filter(right -> right <= number.x()).max().orElseThrow();
+            assertTrue(apart >= (number.anchor() == Anchor.END ? 4.5 : 8), number.text() + " stands " + apart + " from its axis and its tick");
         }
+    }
+
+    @Test
+    void noNumberLiesOnTheStrongLineWhichIsNeverBroken() {
+        List<ParallelAxes.Upright> axes = List.of(new ParallelAxes.Upright("tie length", List.of()), new ParallelAxes.Upright("all widths", List.of()),
+                new ParallelAxes.Upright("turns left", List.of()));
+        SplittableRandom random = new SplittableRandom(31);
+        for (int run = 0; run < 200; run++) {
+            double middle = random.nextInt(11) / 10.0;
+            double end = middle + random.nextDouble(-0.2, 0.2);
+            double[] strong = {70.5, middle, Math.max(0, Math.min(1, end))};
+            ParallelAxes chart = new ParallelAxes("c", axes, List.of(new ParallelAxes.Line(new double[] {70, 0, 0}, Role.FITS, 1), new ParallelAxes.Line(new double[] {74, 1, 1}, Role.FITS, 1),
+                    new ParallelAxes.Line(strong, Role.THREAD, 3)));
+            double width = random.nextDouble(420, 1100);
+            ChartDrawing drawn = chart.draw(width, 420, FONT);
+            List<culm.figures.Item> items = drawn.drawing().flat();
+            int line = items.indexOf(items.stream().filter(i -> i instanceof Shape s && s.style().stroke().equals(java.util.Optional.of(Role.THREAD))).findFirst().orElseThrow());
+            assertTrue(items.subList(line, items.size()).stream().noneMatch(i -> i instanceof Shape s && s.style().fill().isPresent()), "nothing covers the strong line");
+            double room = (width - 24) / 3;
+            double bottom = drawn.plot().bottom();
+            double high = drawn.plot().height();
+            for (Text number : texts(drawn.drawing())) {
+                double from = number.x() - 12 - 1.5 * room;
+                if (number.role() == Role.QUIET && number.anchor() == Anchor.START && from > 0 && from < room / 2) {
+                    for (double along = from; along <= from + FONT.width(number.text(), number.size(), false); along++) {
+                        double y = bottom - high * (strong[1] + (strong[2] - strong[1]) * along / room);
+                        assertTrue(y <= number.y() - 8 || y >= number.y(), number.text() + " lies on the line from " + strong[1] + " to " + strong[2]);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void numbersStandAtTheValuesThatWereTriedWhereTheyHaveRoom() {
+        List<ParallelAxes.Tried> tried = new ArrayList<>();
+        List<ParallelAxes.Line> lines = new ArrayList<>();
+        for (double v = 70; v <= 74; v += 0.5) {
+            tried.add(new ParallelAxes.Tried(v, String.format(java.util.Locale.ROOT, "%.1f", v)));
+            lines.add(new ParallelAxes.Line(new double[] {v, v - 70}, Role.FITS, 1));
+        }
+        ParallelAxes chart = new ParallelAxes("c", List.of(new ParallelAxes.Upright("tie length", List.of(), tried), new ParallelAxes.Upright("turns left", List.of())), lines);
+        ChartDrawing drawn = chart.draw(600, 480, FONT);
+        List<Text> numbers = texts(drawn.drawing()).stream().filter(t -> t.role() == Role.QUIET && t.anchor() == Anchor.END).toList();
+        assertEquals(tried.stream().map(ParallelAxes.Tried::words).toList(), numbers.stream().map(Text::text).toList());
+        assertEquals(drawn.y().at(70.5) + 4, numbers.get(1).y(), 1e-9);
+        assertTrue(texts(chart.draw(600, 160, FONT).drawing()).stream().noneMatch(t -> t.text().equals("70.5")), "round numbers where there is no room for all");
     }
 
     @Test
