@@ -18,6 +18,7 @@ public final class CauseChart {
     private static final double TOP = 44;
     private static final double ROW = 24;
     private static final double LEFT = 14;
+    private static final String BEYOND = " ▸";
 
     private CauseChart() {
     }
@@ -30,6 +31,8 @@ public final class CauseChart {
         double first = explanation.causes().get(0).units();
         double end = Math.min(most, 6 * first);
         Axis x = new Axis(0, Math.max(end, WhatWentWrong.ALIKE * first), LEFT + names + 12, w - 62);
+        // What lies beyond the axis has an arrow behind its number; all numbers end before it, so that their digits stay in line.
+        double numbers = w - 10 - (most > x.to() ? measure.width(BEYOND, Size.SMALL, false) : 0);
         double bottom = TOP + ROW * explanation.causes().size();
         Pen pen = new Pen();
         pen.text("How far off each would have to be by itself, in units of its own give or take", LEFT, 16, Anchor.START, Size.BODY, Role.INK);
@@ -48,7 +51,10 @@ public final class CauseChart {
                 p.add(new culm.figures.Text(cause.words(), LEFT, y + 4.5, Anchor.START, Size.BODY, equal, equal ? Role.INK : Role.QUIET, 0));
                 double to = x.at(Math.min(cause.units(), x.to()));
                 p.line(x.start(), y, to, y, equal ? Role.THREAD : Role.RULE, 9);
-                p.text(Numbers.fixed(cause.units(), 1) + (cause.units() > x.to() ? " ▸" : ""), w - 10, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
+                p.text(Numbers.fixed(cause.units(), 1), numbers, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
+                if (cause.units() > x.to()) {
+                    p.text(BEYOND, numbers, y + 4, Anchor.START, Size.SMALL, Role.QUIET);
+                }
             }
         });
         return pen.drawing(w, bottom + 8, "Causes", String.join("; ", explanation.causes().stream().map(c -> c.words() + " " + Numbers.fixed(c.units(), 1)).toList()) + ".");
