@@ -47,8 +47,9 @@ public final class ThreadTurns {
         String caption = "Ten turns side by side, " + unit.sign();
         String scale = "drawn " + Numbers.fixed(perMm / Drawing.UNITS_PER_MM, 1) + " : 1";
         pen.text(caption, 12, 16, Anchor.START, Size.BODY, Role.INK);
-        if (measure.width(caption, Size.BODY, false) + measure.width(scale, Size.SMALL, false) + 40 < w) {
-            pen.text(scale, w - 12, 16, Anchor.END, Size.SMALL, Role.QUIET);
+        double said = Math.max(12 + measure.width(caption, Size.BODY, false) + 16 + measure.width(scale, Size.SMALL, false), end(perMm, pitch, thick));
+        if (said <= w - 12) {
+            pen.text(scale, said, 16, Anchor.END, Size.SMALL, Role.QUIET);
         }
         pen.group(Part.THREAD, "turns", p -> {
             Style thread = Style.fill(Role.THREAD).edged(Role.THREAD_EDGE, Style.THIN);
@@ -60,7 +61,7 @@ public final class ThreadTurns {
             }
             p.shape(cut.path(), thread);
         });
-        pen.line(MARGIN - 8, line, first + ((TURNS - 1) * pitch + Math.max(pitch, thick) / 2) * perMm + 8, line, Role.BRASS_EDGE, 1.4);
+        pen.line(MARGIN - 8, line, end(perMm, pitch, thick), line, Role.BRASS_EDGE, 1.4);
         Dimensions lines = new Dimensions(measure);
         double last = first + (TURNS - 1) * pitch * perMm;
         pen.group(Part.DIMENSIONS, "dimensions", p -> {
@@ -69,5 +70,10 @@ public final class ThreadTurns {
             lines.across(p, first - r, first + r, line + 3 * ROW, "thread " + unit.fixed(thick, 2));
         });
         return pen.drawing(w, line + 4 * ROW, "Thread", "Ten turns of " + unit.text(pitch, 2) + " each, of a thread of " + unit.text(thick, 2) + ".");
+    }
+
+    /** Where the line under the turns ends, and with it the drawing. */
+    private static double end(double perMm, double pitch, double thick) {
+        return MARGIN + ((TURNS - 1) * pitch + Math.max(pitch, thick)) * perMm + 8;
     }
 }

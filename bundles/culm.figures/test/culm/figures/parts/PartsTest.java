@@ -138,6 +138,16 @@ class PartsTest {
     }
 
     @Test
+    void theScaleOfAThreadStandsAboveItsTurns() {
+        for (double width : new double[] {330, 480, 620, 900}) {
+            Drawing drawing = ThreadTurns.draw(blank, width, FONT, Lengths.MM);
+            double end = drawing.flat().stream().filter(Shape.class::isInstance).mapToDouble(i -> ((Shape) i).path().bounds().right()).max().orElseThrow();
+            Text scale = drawing.flat().stream().filter(i -> i instanceof Text t && t.text().startsWith("drawn ")).map(Text.class::cast).findFirst().orElseThrow();
+            assertEquals(end, scale.box(FONT).right(), 1e-6, "at " + width);
+        }
+    }
+
+    @Test
     void drawingsOfPartsKeepTheirWordsApartAndInside() {
         for (double width : new double[] {240, 420, 620}) {
             for (Drawing drawing : List.of(StapleDrawing.draw(blank, width, 300, FONT, Lengths.THOU), ThreadTurns.draw(blank, width, FONT, Lengths.THOU))) {
