@@ -19,7 +19,7 @@ import culm.figures.chart.RegionMap;
 
 /** A map of two inputs: regions with the rules that fail, and lines of turns left or of the closing. */
 public final class MapPlot {
-    private static final int LEAST_LABELLED = 150;
+    private static final int LEAST_LABELLED = 400;
     private static final int LEVELS = 5;
     private static final Role[] ROLES = {Role.THREAD, Role.INK, Role.BRASS_EDGE, Role.BARK, Role.QUIET};
 

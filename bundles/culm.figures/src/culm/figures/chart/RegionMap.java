@@ -3,7 +3,6 @@ package culm.figures.chart;
 import java.util.ArrayList;
 import java.util.List;
 
-import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
 import culm.figures.Dash;
@@ -12,7 +11,6 @@ import culm.figures.Item;
 import culm.figures.Path;
 import culm.figures.Pen;
 import culm.figures.Role;
-import culm.figures.Size;
 import culm.figures.Style;
 import culm.figures.TextMeasure;
 
@@ -30,7 +28,6 @@ import culm.figures.TextMeasure;
  * @param names   names of regions
  */
 public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[] x, double[] y, int[][] marks, double[][] values, List<Level> levels, List<Name> names) {
-    private static final double HALO = 0.75;
     private static final double FINE = 0.25;
     private static final double LEAST = 0.08;
     private static final double EACH = 0.07;
@@ -60,31 +57,12 @@ public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[]
         List<Item> items = new ArrayList<>(pen.items());
         items.addAll(chart.drawing().items());
         Pen labels = new Pen();
-        List<Box> taken = new ArrayList<>();
-        names.forEach(name -> label(labels, name, chart, measure, taken));
+        List<double[]> contours = levels.stream().flatMap(l -> Contour.at(l.value(), x, y, values).stream()).toList();
+        RegionNames placed = new RegionNames(this, chart, contours, measure);
+        names.forEach(name -> placed.draw(labels, name));
         items.addAll(labels.items());
         Drawing d = chart.drawing();
         return new ChartDrawing(new Drawing(d.width(), d.height(), d.title(), "Regions in which the same is wrong, and lines of equal value", items), chart.plot(), chart.x(), chart.y());
-    }
-
-    /** Names move inwards from the border and aside for those that stand there already. */
-    private void label(Pen pen, Name name, ChartDrawing chart, TextMeasure measure, List<Box> taken) {
-        double most = chart.plot().width() - 8;
-        String words = Names.cut(name.words(), most * 13 / 11, measure);
-        double half = measure.width(words, Size.SMALL, false) / 2 + 4;
-        double at = Math.max(chart.plot().x() + half, Math.min(chart.plot().right() - half, chart.x().at(x[name.column()])));
-        double line = measure.ascent(Size.SMALL) + measure.descent(Size.SMALL);
-        double y0 = Math.max(chart.plot().y() + line, Math.min(chart.plot().bottom() - 4, chart.y().at(y[name.row()])));
-        for (int i = 0; i < 12; i++) {
-            double base = y0 + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * line;
-            Box box = new Box(at - half, base - line, 2 * half, line);
-            if (base > chart.plot().y() + line / 2 && base < chart.plot().bottom() && taken.stream().noneMatch(box::overlaps)) {
-                taken.add(box);
-                pen.shape(Path.box(new Box(box.x() + 2, base - measure.ascent(Size.SMALL) - 1, box.width() - 4, line)), Style.tint(Role.PAPER, HALO));
-                pen.text(words, at, base, Anchor.MIDDLE, Size.SMALL, name.fine() ? Role.FITS : Role.DOES_NOT);
-                return;
-            }
-        }
     }
 
     /** Runs of crossings along a row with the same marks, as one box each. */

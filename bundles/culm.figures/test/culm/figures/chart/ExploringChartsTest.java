@@ -79,6 +79,40 @@ class ExploringChartsTest {
         }
     }
 
+    @Test
+    void aNameLiesOnNoLineAndANarrowRegionHasItsNameBesideIt() {
+        double[] x = new double[41];
+        double[] y = new double[41];
+        int[][] marks = new int[41][41];
+        double[][] values = new double[41][41];
+        for (int r = 0; r < 41; r++) {
+            x[r] = r;
+            y[r] = r;
+            for (int c = 0; c < 41; c++) {
+                values[r][c] = (r - 20) / 8.0 - (c - 20) / 24.0;
+                marks[r][c] = (c == 0 ? 2 : 0) | (Math.abs(values[r][c]) > 1 ? 1 : 0);
+            }
+        }
+        RegionMap map = new RegionMap("map", new AxisLabel("across", ""), new AxisLabel("up", ""), x, y, marks, values, List.of(new RegionMap.Level(0, "none", Role.INK, Dash.SOLID)),
+                List.of(new RegionMap.Name("passes every rule", 20, 20, true), new RegionMap.Name("fails: finished length", 0, 14, false)));
+        ChartDrawing chart = map.draw(640, 460, FONT);
+        Text fine = texts(chart.drawing()).stream().filter(t -> t.text().equals("passes every rule")).findFirst().orElseThrow();
+        Box box = fine.box(FONT);
+        double slope = (chart.y().at(20 + 1 / 3.0) - chart.y().at(20)) / (chart.x().at(21) - chart.x().at(20));
+        for (double at = box.x(); at <= box.right(); at++) {
+            double line = chart.y().at(20) + slope * (at - chart.x().at(20));
+            assertTrue(line < box.y() || line > box.bottom(), "the line runs through its name");
+            double edge = Math.abs(chart.y().at(28) - chart.y().at(20));
+            assertTrue(box.y() > line - edge && box.bottom() < line + edge, "the name lies within its region");
+        }
+        Text narrow = texts(chart.drawing()).stream().filter(t -> t.text().equals("fails: finished length")).findFirst().orElseThrow();
+        List<Box> leaders = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().stroke().equals(java.util.Optional.of(Role.DOES_NOT)))
+                .map(i -> ((Shape) i).path().bounds()).toList();
+        assertEquals(1, leaders.size(), "only the narrow one has a line to its name");
+        assertEquals(chart.x().at(0), leaders.get(0).x(), 1e-9);
+        assertEquals(narrow.box(FONT).x() - 2, leaders.get(0).right(), 1e-6);
+    }
+
     private static long heights(ChartDrawing drawn, String... words) {
         return texts(drawn.drawing()).stream().filter(t -> List.of(words).contains(t.text())).mapToDouble(Text::y).distinct().count();
     }
