@@ -78,7 +78,7 @@ public final class Gallery {
             values[i] = 1.1 + 0.45 * (random.nextDouble() + random.nextDouble() + random.nextDouble() - 1.5);
         }
         values[5] = Double.NaN;
-        all.put("chart-histogram", new Histogram("Turns left in 2000 runs", new AxisLabel("turns left", ""), values, new double[] {0.6, 1.6},
+        all.put("chart-histogram", new Histogram("Turns left in 2000 runs", new AxisLabel("turns left", ""), values, List.of(new Histogram.Mark(0.6, "5 % below"), new Histogram.Mark(1.1, "middle"), new Histogram.Mark(1.6, "5 % above")),
                 new Span(0, 2, "my limits", Role.FITS)).draw(420, 260, FONT).drawing());
         List<double[]> a = new ArrayList<>();
         List<double[]> b = new ArrayList<>();

@@ -26,11 +26,12 @@ public final class TolerancePlots {
     private TolerancePlots() {
     }
 
-    /** Turns left as a histogram: the allowed stretch shaded, dashed where 5, 50 and 95 of a hundred lie below. */
+    /** Turns left as a histogram: the allowed stretch shaded, dashed where 5, 50 and 95 of a hundred lie below; nine of ten lie between the outer two. */
     public static ChartDrawing turns(ToleranceResult r, Limits limits, double width, double height, TextMeasure measure) {
         double[] turns = r.turns().samples(SAMPLES);
         Span allowed = new Span(limits.get(Limits.TURNS_FEWEST), limits.get(Limits.TURNS_MOST), "allowed", Role.FITS);
-        double[] marks = {r.turns().percentile(5), r.turns().percentile(50), r.turns().percentile(95)};
+        List<Histogram.Mark> marks = List.of(new Histogram.Mark(r.turns().percentile(5), "5 % below"), new Histogram.Mark(r.turns().percentile(50), "middle"),
+                new Histogram.Mark(r.turns().percentile(95), "5 % above"));
         return new Histogram("Turns left", new AxisLabel("turns left", ""), turns, marks, allowed, "never close").draw(width, height, measure);
     }
 

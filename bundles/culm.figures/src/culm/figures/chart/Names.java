@@ -16,4 +16,13 @@ final class Names {
         }
         return text;
     }
+
+    /** The name, cut in its middle when it takes more than the room: where names differ only at their ends, both are needed. */
+    static String cutWithin(String name, double room, TextMeasure measure) {
+        String text = name;
+        for (int kept = name.length() - 1; kept > 1 && measure.width(text, Size.BODY, false) > room + 0.5; kept--) {
+            text = name.substring(0, (kept + 1) / 2).stripTrailing() + "\u2026" + name.substring(name.length() - kept / 2).stripLeading();
+        }
+        return text;
+    }
 }

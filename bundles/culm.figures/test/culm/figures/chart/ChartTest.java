@@ -133,7 +133,7 @@ class ChartTest {
     void theBarsOfAHistogramAddUpToAllValues() {
         double[] values = new SplittableRandom(9).doubles(1000).toArray();
         values[3] = Double.NaN;
-        ChartDrawing chart = new Histogram("h", Y, values, new double[0], null).draw(400, 260, FONT);
+        ChartDrawing chart = new Histogram("h", Y, values, List.of(), null).draw(400, 260, FONT);
         double sum = 0;
         for (Shape shape : chart.drawing().flat().stream().filter(Shape.class::isInstance).map(Shape.class::cast).toList()) {
             if (shape.style().fillOpacity() == 0.55) {
@@ -143,6 +143,38 @@ class ChartTest {
         }
         assertEquals(99.9, sum, 1e-6);
         assertTrue(texts(chart.drawing()).contains("0.1 % cannot be told"));
+    }
+
+    @Test
+    void marksAndLimitsOfAHistogramHaveTheirNamesAboveTheBars() {
+        SplittableRandom random = new SplittableRandom(12);
+        for (int run = 0; run < 60; run++) {
+            double[] values = random.doubles(1000).map(v -> 4 * v).toArray();
+            double at = random.nextDouble(0.1, 3.9);
+            List<Histogram.Mark> marks = List.of(new Histogram.Mark(at, "5 % below"), new Histogram.Mark(Math.min(3.95, at + random.nextDouble(0.3)), "middle"), new Histogram.Mark(3.97, "5 % above"));
+            ChartDrawing chart = new Histogram("h", Y, values, marks, new Span(random.nextDouble(-1, 1), random.nextDouble(1.5, 5), "allowed", Role.FITS))
+                    .draw(random.nextDouble(300, 800), random.nextDouble(240, 500), FONT);
+            List<Text> names = chart.drawing().flat().stream().filter(Text.class::isInstance).map(Text.class::cast)
+                    .filter(t -> List.of("5 % below", "middle", "5 % above", "allowed").contains(t.text())).toList();
+            assertEquals(4, names.size(), "run " + run);
+            List<Shape> lines = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().dash() == Dash.DASHED).map(Shape.class::cast).toList();
+            assertEquals(3, lines.size(), "run " + run);
+            Shape bars = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().fillOpacity() == 0.55).map(Shape.class::cast).findFirst().orElseThrow();
+            for (Text a : names) {
+                Box letters = new Box(a.box(FONT).x(), a.y() - 8, a.box(FONT).width(), 8);
+                assertTrue(letters.x() >= 0 && letters.right() <= chart.drawing().width() && letters.y() >= chart.plot().y() && letters.bottom() <= bars.path().bounds().y(), "run " + run + ": " + a);
+                assertTrue(names.stream().allMatch(b -> a == b || !letters.overlaps(new Box(b.box(FONT).x(), b.y() - 8, b.box(FONT).width(), 8))), "run " + run + ": " + a.text());
+                assertTrue(lines.stream().noneMatch(l -> letters.overlaps(new Box(l.path().bounds().x() - 0.1, l.path().bounds().y(), 0.2, l.path().bounds().height()))), "run " + run + ": " + a.text());
+            }
+        }
+    }
+
+    @Test
+    void namesOfBarsThatAreTooLongKeepTheirEnds() {
+        List<BarChart.Bar> bars = List.of(new BarChart.Bar("thickness lost under the thread, high", 4, Role.INK), new BarChart.Bar("thickness lost under the thread, low", 3, Role.INK));
+        List<String> names = texts(new BarChart("b", "%", 1, bars).draw(240, FONT).drawing());
+        assertTrue(names.stream().anyMatch(t -> t.matches("thick.*\u2026.*, high")) && names.stream().anyMatch(t -> t.matches("thick.*\u2026.*, low")), names.toString());
+        assertTrue(texts(new BarChart("b", "%", 1, bars).draw(640, FONT).drawing()).containsAll(bars.stream().map(BarChart.Bar::name).toList()));
     }
 
     private static double[] tops(Shape bars) {
@@ -191,7 +223,7 @@ class ChartTest {
     @Test
     void emptyChartsSaySo() {
         assertTrue(texts(new Chart("c", X, Y, List.of(), List.of(), false).draw(400, 260, FONT).drawing()).contains("nothing to show yet"));
-        assertTrue(texts(new Histogram("h", Y, new double[] {Double.NaN}, new double[0], null).draw(400, 260, FONT).drawing()).contains("nothing to show yet"));
+        assertTrue(texts(new Histogram("h", Y, new double[] {Double.NaN}, List.of(), null).draw(400, 260, FONT).drawing()).contains("nothing to show yet"));
         assertTrue(new BarChart("b", "", 1, List.of()).draw(300, FONT).drawing().height() > 0);
     }
 }
