@@ -88,12 +88,13 @@ public record Histogram(String caption, AxisLabel across, double[] values, List<
         double high = Arrays.stream(share).max().orElse(1);
         double from = borders.get(0);
         double to = borders.get(borders.size() - 1);
-        // Where the marks lie across does not depend on how high the axis up reaches, which has to leave room for their names.
-        List<PlacedLabel> names = names(new Frame(w, h, from, to, 0, high, 0, measure, false), from, to, measure);
+        // Laid out once to know how many rows of names the axis up has to leave room for; its numbers may then be wider, and all across moves a little.
+        List<PlacedLabel> first = names(new Frame(w, h, from, to, 0, high, 0, measure, false), from, to, measure);
         boolean band = limits != null && !limits.name().isEmpty();
-        double rows = names.stream().mapToInt(l -> l.row() + 1).max().orElse(0) + (band ? 1 : 0);
+        double rows = first.stream().mapToInt(l -> l.row() + 1).max().orElse(0) + (band ? 1 : 0);
         double part = Math.max(1 - MOST_NAMES, Math.min(1 / 1.08, 1 - (rows * ROW + 6) / Math.max(1, h - AROUND)));
         Frame frame = new Frame(w, h, from, to, 0, high / part, 0, measure, false);
+        List<PlacedLabel> names = names(frame, from, to, measure);
         Pen pen = new Pen();
         if (limits != null) {
             double a = Math.max(frame.plot().x(), Math.min(frame.plot().right(), frame.x().at(limits.from())));

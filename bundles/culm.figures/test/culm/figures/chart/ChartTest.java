@@ -149,7 +149,7 @@ class ChartTest {
     void marksAndLimitsOfAHistogramHaveTheirNamesAboveTheBars() {
         SplittableRandom random = new SplittableRandom(12);
         for (int run = 0; run < 60; run++) {
-            double[] values = random.doubles(1000).map(v -> 4 * v).toArray();
+            double[] values = random.doubles(1000).map(v -> 4 * (random.nextBoolean() ? v : v * v)).toArray();
             double at = random.nextDouble(0.1, 3.9);
             List<Histogram.Mark> marks = List.of(new Histogram.Mark(at, "5 % below"), new Histogram.Mark(Math.min(3.95, at + random.nextDouble(0.3)), "middle"), new Histogram.Mark(3.97, "5 % above"));
             ChartDrawing chart = new Histogram("h", Y, values, marks, new Span(random.nextDouble(-1, 1), random.nextDouble(1.5, 5), "allowed", Role.FITS))
@@ -157,9 +157,11 @@ class ChartTest {
             List<Text> names = chart.drawing().flat().stream().filter(Text.class::isInstance).map(Text.class::cast)
                     .filter(t -> List.of("5 % below", "middle", "5 % above", "allowed").contains(t.text())).toList();
             assertEquals(4, names.size(), "run " + run);
+            assertTrue(names.stream().filter(t -> t.text().equals("5 % above")).allMatch(t -> Math.abs(chart.x().at(3.97) - t.box(FONT).right()) < 12), "each beside its line");
             List<Shape> lines = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().dash() == Dash.DASHED).map(Shape.class::cast).toList();
             assertEquals(3, lines.size(), "run " + run);
             Shape bars = chart.drawing().flat().stream().filter(i -> i instanceof Shape s && s.style().fillOpacity() == 0.55).map(Shape.class::cast).findFirst().orElseThrow();
+            assertEquals(0, lines.stream().filter(l -> l.path().bounds().y() <= chart.plot().y() + 10).count(), "lines end at their names");
             for (Text a : names) {
                 Box letters = new Box(a.box(FONT).x(), a.y() - 8, a.box(FONT).width(), 8);
                 assertTrue(letters.x() >= 0 && letters.right() <= chart.drawing().width() && letters.y() >= chart.plot().y() && letters.bottom() <= bars.path().bounds().y(), "run " + run + ": " + a);
