@@ -81,7 +81,7 @@ public final class StudioHistory implements AutoCloseable {
             writeNew(root.resolve(Constants.DOT_GIT_IGNORE), IGNORED);
             writeNew(root.resolve(Constants.DOT_GIT_ATTRIBUTES), ATTRIBUTES);
             StudioHistory history = new StudioHistory(root, git, profiles);
-            history.keep("Begin of this studio's history");
+            history.keep("Beginning of this studio's history");
             return history;
         } catch (GitAPIException | IOException e) {
             throw new HistoryException("A history cannot be begun in " + root + ": " + e.getMessage() + ".", e);

@@ -79,7 +79,7 @@ public final class Doubts {
             double value = staple.middle(dimension).getAsDouble();
             if (NORMAL * Math.abs(value - middle) / spread > FAR) {
                 found.add(new Doubt(staple, dimension, value, capital(dimension.label()) + " " + across(value) + " is " + across(Math.abs(value - middle))
-                        + (value > middle ? " more" : " less") + " than the middle of the batch, " + across(middle) + "; usual are " + across(spread / NORMAL) + " either way. " + slip(value)));
+                        + (value > middle ? " more" : " less") + " than the middle of the batch, " + across(middle) + "; most lie within " + across(spread / NORMAL) + " of that. " + slip(value)));
             }
         }
 

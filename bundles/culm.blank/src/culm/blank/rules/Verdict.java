@@ -84,7 +84,7 @@ public record Verdict(Sign sign, String told) {
     /** An error that the turns do not show is named, so that no good number hides it. */
     private static String worst(Assessment a, List<Finding> findings) {
         return findings.stream().filter(f -> f.severity() == Severity.ERROR && !f.rule().equals("sidesOpen") && !f.rule().equals("turnsLeft"))
-                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but: " + lower(f.toldText()) : ": " + lower(f.toldText())).orElse("");
+                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but " + lower(f.toldText()) : ": " + lower(f.toldText())).orElse("");
     }
 
     private static String lower(String text) {

@@ -101,7 +101,7 @@ class AssistantTest extends StudioTest {
 
         command("culm.design.changes");
         type(editor, Inputs.TIE_LENGTH, "71.5");
-        until("the difference is said", () -> editor.changes().sentence().contains("more left than the blank that worked"));
+        until("the difference is said", () -> editor.changes().sentence().contains("more turns left than the blank that worked"));
         keepPicture("what-changes-if");
         command("org.eclipse.ui.edit.undo");
         command("org.eclipse.ui.edit.undo");

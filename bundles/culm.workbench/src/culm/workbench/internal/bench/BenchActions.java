@@ -54,7 +54,7 @@ public final class BenchActions {
     /** Begins a new batch of staples, for the design that is open or the only one of the studio. */
     public void newBatch() {
         Batch batch = ModelFactory.eINSTANCE.createBatch();
-        make("New batch of staples", "What is the box called?", batch, FileKind.BATCH, file -> likelyDesign().ifPresent(d -> batch.setDesign(DesignChoice.address(file, d))));
+        make("New batch of staples", "Name of the batch", batch, FileKind.BATCH, file -> likelyDesign().ifPresent(d -> batch.setDesign(DesignChoice.address(file, d))));
     }
 
     /** Begins a new reed log. */

@@ -116,7 +116,7 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             if (Math.abs(turns) < 0.05) {
                 return "As many turns left " + (baseName.startsWith("as ") ? "" : "as ") + baseName + take + ".";
             }
-            return Say.turns(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " left than " + baseName + take + "; the sides close "
+            return Say.tenth(Math.abs(turns)) + (turns < 0 ? " fewer" : " more") + " turns left than " + baseName + take + "; the sides close "
                     + (height.matches("[0.]+") ? "at the same height." : height.replace("\u2212", "") + " " + unit.sign() + (height.startsWith("\u2212") ? " lower." : " higher."));
         }
     }

@@ -79,7 +79,7 @@ final class PlanPane extends Composite {
             String turns = s.staples().size() == 1 ? Say.turns(s.fewestTurns()) + " left" : Say.tenth(s.fewestTurns()) + " to " + Say.turns(s.mostTurns()) + " left";
             all.add(Note.weak(s.staples().size() + (s.staples().size() == 1 ? " staple, " : " staples, ") + turns
                     + (Double.isNaN(s.giveOrTake()) ? "" : ", each give or take " + Say.tenth(s.giveOrTake()))
-                    + (shown.mayNotFit(s) ? ". With it some may end outside my limits." : ".")));
+                    + (shown.mayNotFit(s) ? ". With it some may end outside the limits." : ".")));
         }
         if (plan.settings().size() > NAMED) {
             all.add(Note.weak("and " + (plan.settings().size() - NAMED) + " more; Write a Table writes them all"));

@@ -108,14 +108,14 @@ public final class CardDialog extends PagesDialog {
         }
         text(area, "for", "made for", head.madeFor(), "who will play it");
         if (plan.isEmpty()) {
-            text(area, "number", "blank no.", head.blankNumber(), "the number on the blank");
+            text(area, "number", "blank no.", head.blankNumber(), "as on the blank");
             text(area, "staple", "staple", head.staple(), "");
         }
         text(area, "instrument", "instrument", head.instrument(), "");
         text(area, "cane", "cane batch", head.caneBatch(), "");
         text(area, "shape", "shape", head.shape(), "");
         text(area, "thread", "thread", head.thread(), "");
-        text(area, "ends", "ends of the cane", head.ends(), "plain, thinned or bevelled");
+        text(area, "ends", "ends of the cane", head.ends(), "plain or thinned");
         Label hint = new Label(area, SWT.WRAP);
         hint.setText("What is left empty becomes a line to write on.");
         GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
