@@ -300,6 +300,26 @@ class ExploreTest extends StudioTest {
     }
 
     @Test
+    void howInputsScatterIsWrittenInTheUnitAndReadAsItWasTyped() throws Exception {
+        DesignEditor editor = ask(Question.TOLERANCES);
+        TolerancesPage page = ui(() -> editor.explore().tolerances());
+        String usual = ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText());
+        String width = ui(() -> explore("spread gouge.middle").getText());
+        assertTrue(usual.endsWith("mm"), usual);
+        ui(() -> page.spreads().row(Inputs.TIE_LENGTH).type("0.5"));
+        command("culm.window.thou");
+        try {
+            assertEquals("19.7", ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText()));
+            assertTrue(ui(() -> explore("spread gouge.middle").getText()).matches("\\d\\.\\d\u2009thou"), ui(() -> explore("spread gouge.middle").getText()));
+            assertEquals(0.5, ui(() -> page.spreads().row(Inputs.TIE_LENGTH).varied().orElseThrow().spread() instanceof culm.explore.Spread.Uniform u ? u.high() : 0), "not what 19.7 thou are");
+        } finally {
+            command("culm.window.mm");
+        }
+        assertEquals("0.5", ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText()));
+        assertEquals(width, ui(() -> explore("spread gouge.middle").getText()));
+    }
+
+    @Test
     void mapsAndParallelAxesFollowTheUnit() throws Exception {
         DesignEditor editor = ask(Question.VARIANTS);
         VariantsPage page = variants(editor);

@@ -138,7 +138,7 @@ class PartsTest extends StudioTest {
         String before = drawn("Shape");
         assertTrue(before.contains("Shape as cut, width over the distance from the fold, mm") && before.contains("4.83 at 26"), before);
         typed("shape.places[5].width", "4.9");
-        assertTrue(drawn("Shape").contains("4.9 at 26"), drawn("Shape"));
+        assertTrue(drawn("Shape").contains("4.90 at 26"), drawn("Shape"));
         keepPicture("parts-shape");
         ui(() -> editor.choose("gouge-60-45"));
         assertTrue(drawn("Gouge").contains("thickness, mm"));

@@ -18,7 +18,6 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
-import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.widgets.LinkText;
 
 /** One thing that varies: what it is, and its values or the parts that are chosen. */
@@ -33,9 +32,7 @@ public final class AxisRow extends Composite {
     private final TreeSet<Integer> chosen = new TreeSet<>();
     private List<Offer> offers = List.of();
     private String begun = "";
-    private String typed = "";
-    private LengthUnit typedIn = LengthUnit.MM;
-    private boolean writing;
+    private final TypedValues typed;
     private List<StudioParts.Named> named = List.of();
 
     AxisRow(AxisList list, Workshop workshop, StudioParts parts) {
@@ -60,13 +57,7 @@ public final class AxisRow extends Composite {
         values.setLayoutData(wide(VALUES));
         values.setToolTipText("Values: 70 to 75 by 0.5, or 70 to 75 in 11, or 70; 71.5; 73");
         values.setData("culm.explore", "values");
-        values.addListener(SWT.Modify, e -> {
-            if (!writing) {
-                typed = values.getText();
-                typedIn = workshop.units().now();
-            }
-            list.changed();
-        });
+        typed = new TypedValues(values, workshop.units(), list::changed);
         Runnable end = workshop.units().onChange(this::rewrite);
         addListener(SWT.Dispose, e -> end.run());
         choose = new LinkText(this, workshop.look(), "", Size.BODY);
@@ -169,10 +160,7 @@ public final class AxisRow extends Composite {
     /** Another unit was chosen: the same lengths are written in it, and read as they were typed. */
     private void rewrite() {
         if (offer() instanceof Offer.Number n) {
-            LengthUnit now = workshop.units().now();
-            writing = true;
-            values.setText(now == typedIn ? typed : ValuesText.rewritten(n.form(typedIn), n.form(now), typed));
-            writing = false;
+            typed.rewrite(n::form);
         }
     }
 
@@ -186,7 +174,7 @@ public final class AxisRow extends Composite {
         }
         Offer.Number number = (Offer.Number) offer();
         try {
-            Axis.Numbers axis = ValuesText.read(number.id(), number.words(), number.form(typedIn), typed);
+            Axis.Numbers axis = ValuesText.read(number.id(), number.words(), number.form(typed.unit()), typed.text());
             number.input().ifPresent(i -> {
                 for (double value : axis.values()) {
                     number.form(workshop.units().now()).refuse(i.parameter(), value).ifPresent(sentence -> {

@@ -20,9 +20,7 @@ final class RowFilterEnd {
     private final Look look;
     private final Units units;
     private final Text text;
-    private String typed = "";
-    private LengthUnit typedIn;
-    private boolean writing;
+    private final TypedValues values;
 
     /** @param name by which it is found; @param changed run after something was typed */
     RowFilterEnd(Composite parent, Look look, Units units, String name, Runnable changed) {
@@ -34,35 +32,33 @@ final class RowFilterEnd {
         data.widthHint = NUMBER;
         text.setLayoutData(data);
         text.setData("culm.explore", name);
-        taken();
-        text.addListener(SWT.Modify, e -> {
-            if (!writing) {
-                taken();
-                changed.run();
-            }
+        values = new TypedValues(text, units, () -> {
+            explain();
+            changed.run();
         });
+        explain();
+    }
+
+    private void explain() {
+        text.setToolTipText("Only rows with this number between the two ends; lengths in " + units.now().sign());
     }
 
     /** Takes what stands there as what was typed, in the unit that is chosen now. */
     void taken() {
-        typed = text.getText();
-        typedIn = units.now();
-        text.setToolTipText("Only rows with this number between the two ends; lengths in " + typedIn.sign());
+        values.taken();
+        explain();
     }
 
     /** Writes it in the unit that is chosen now. @param form how a number of the column is shown */
     void rewrite(Function<LengthUnit, NumberForm> form) {
-        LengthUnit now = units.now();
-        writing = true;
-        text.setText(now == typedIn ? typed : ValuesText.rewritten(form.apply(typedIn), form.apply(now), typed));
-        writing = false;
-        text.setToolTipText("Only rows with this number between the two ends; lengths in " + now.sign());
+        values.rewrite(form);
+        explain();
     }
 
     /** {@return the number; NaN for none} @param form how a number of the column is typed */
     double value(Function<LengthUnit, NumberForm> form) {
         try {
-            double value = typed.isBlank() ? Double.NaN : form.apply(typedIn).parse(typed);
+            double value = values.text().isBlank() ? Double.NaN : form.apply(values.unit()).parse(values.text());
             text.setForeground(look.colour(Role.INK));
             return value;
         } catch (NumberFormatException e) {

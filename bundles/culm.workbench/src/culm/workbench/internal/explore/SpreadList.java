@@ -19,6 +19,7 @@ import culm.explore.Usual;
 import culm.explore.Varied;
 import culm.figures.Role;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.numbers.LengthUnit;
 
 /** How every input scatters; what usually varies comes first. */
 public final class SpreadList extends ScrolledComposite {
@@ -52,7 +53,7 @@ public final class SpreadList extends ScrolledComposite {
         fitted = Optional.ofNullable(usual.get(Inputs.DELTA));
         List<Offer.Number> numbers = Offer.of(blank).stream().filter(Offer.Number.class::isInstance).map(Offer.Number.class::cast).toList();
         Map<String, Object> now = numbers.stream().collect(Collectors.toMap(Offer.Number::id, n -> List.of(Optional.ofNullable(usual.get(n.id())).map(Varied::spread).map(Object::toString).orElse(""),
-                n.form(workshop.units().now()))));
+                n.form(LengthUnit.MM))));
         if (now.equals(shown)) {
             return;
         }

@@ -16,6 +16,7 @@ import culm.explore.Varied;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 
 /** How one input scatters: what kind, and its numbers. Three cells of a grid. */
@@ -43,16 +44,15 @@ public final class SpreadRow {
     }
 
     private final Offer.Number number;
-    private final NumberForm form;
     private final List<String> also;
     private final Spread usual;
     private final Label label;
     private final Combo kind;
     private final Text text;
+    private final TypedValues typed;
 
     SpreadRow(Composite parent, Workshop workshop, Offer.Number number, Optional<Varied> usual) {
         this.number = number;
-        this.form = number.form(workshop.units().now());
         this.also = usual.map(Varied::also).orElse(List.of());
         this.usual = usual.map(Varied::spread).orElse(new Spread.Fixed());
         label = new Label(parent, SWT.NONE);
@@ -75,16 +75,26 @@ public final class SpreadRow {
         cell.widthHint = 62;
         text.setLayoutData(cell);
         text.setData("culm.explore", "spread " + number.id());
+        typed = new TypedValues(text, workshop.units(), () -> { });
+        Runnable end = workshop.units().onChange(() -> typed.rewrite(this::form));
+        text.addListener(SWT.Dispose, e -> end.run());
         kind.addListener(SWT.Selection, e -> choose(Kind.values()[kind.getSelectionIndex()]));
         reset();
     }
 
     /** Back to what is usual. */
     void reset() {
+        NumberForm form = form(LengthUnit.MM); // whatever is shown, so that nothing is rounded
         boolean uniform = usual instanceof Spread.Uniform;
         kind.select(uniform ? Kind.UNIFORM.ordinal() : Kind.FIXED.ordinal());
-        text.setText(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.text(u.high()) : form.bare(u.low()) + "; " + form.text(u.high()) : "");
+        typed.set(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.text(u.high()) : form.bare(u.low()) + "; " + form.text(u.high()) : "", LengthUnit.MM, this::form);
         choose(Kind.values()[kind.getSelectionIndex()]);
+    }
+
+    /** Differences are smaller than what they are differences of: in thousandths of an inch a digit more is needed to see them. */
+    private NumberForm form(LengthUnit unit) {
+        NumberForm whole = number.form(unit);
+        return unit == LengthUnit.MM ? whole : new NumberForm(whole.quantity(), unit, whole.decimals() + 1);
     }
 
     /** Chooses a kind of spread. */
@@ -104,9 +114,9 @@ public final class SpreadRow {
     }
 
     /** {@return how it varies; empty when it does not} @throws IllegalArgumentException when what is typed is no spread */
-    Optional<Varied> varied() {
+    public Optional<Varied> varied() {
         try {
-            Spread spread = spread(Kind.values()[kind.getSelectionIndex()], ValuesText.list(form, text.getText()));
+            Spread spread = spread(Kind.values()[kind.getSelectionIndex()], ValuesText.list(form(typed.unit()), typed.text()));
             return spread.moves() ? Optional.of(new Varied(number.id(), spread, also)) : Optional.empty();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(number.words() + ": " + e.getMessage(), e);

@@ -53,8 +53,14 @@ final class ValuesText {
         return new Axis.Numbers(path, label, values);
     }
 
-    /** The same values in another unit. What says no values stays as it is. */
+    /** The same values in another unit, with its sign where there was one. What says no values stays as it is. */
     static String rewritten(NumberForm form, NumberForm other, String typed) {
+        boolean signed = !form.sign().isEmpty() && typed.strip().endsWith(form.sign());
+        String bare = bare(form, other, typed);
+        return signed && !bare.equals(typed) ? bare + "\u2009" + other.sign() : bare;
+    }
+
+    private static String bare(NumberForm form, NumberForm other, String typed) {
         try {
             Matcher range = RANGE.matcher(typed.strip());
             if (!range.matches()) {
