@@ -309,9 +309,9 @@ class ExploreTest extends StudioTest {
         ui(() -> page.spreads().row(Inputs.TIE_LENGTH).type("0.5"));
         command("culm.window.thou");
         try {
-            assertEquals("19.7", ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText()));
+            assertEquals("20", ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText()));
             assertTrue(ui(() -> explore("spread gouge.middle").getText()).matches("\\d\\.\\d\u2009thou"), ui(() -> explore("spread gouge.middle").getText()));
-            assertEquals(0.5, ui(() -> page.spreads().row(Inputs.TIE_LENGTH).varied().orElseThrow().spread() instanceof culm.explore.Spread.Uniform u ? u.high() : 0), "not what 19.7 thou are");
+            assertEquals(0.5, ui(() -> page.spreads().row(Inputs.TIE_LENGTH).varied().orElseThrow().spread() instanceof culm.explore.Spread.Uniform u ? u.high() : 0), "not what 20 thou are");
         } finally {
             command("culm.window.mm");
         }

@@ -76,7 +76,7 @@ public final class SpreadRow {
         text.setLayoutData(cell);
         text.setData("culm.explore", "spread " + number.id());
         typed = new TypedValues(text, workshop.units(), () -> { });
-        Runnable end = workshop.units().onChange(() -> typed.rewrite(this::form));
+        Runnable end = workshop.units().onChange(() -> typed.rewrite(number::form));
         text.addListener(SWT.Dispose, e -> end.run());
         kind.addListener(SWT.Selection, e -> choose(Kind.values()[kind.getSelectionIndex()]));
         reset();
@@ -84,17 +84,11 @@ public final class SpreadRow {
 
     /** Back to what is usual. */
     void reset() {
-        NumberForm form = form(LengthUnit.MM); // whatever is shown, so that nothing is rounded
+        NumberForm form = number.form(LengthUnit.MM); // whatever is shown, so that nothing is rounded
         boolean uniform = usual instanceof Spread.Uniform;
         kind.select(uniform ? Kind.UNIFORM.ordinal() : Kind.FIXED.ordinal());
-        typed.set(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.text(u.high()) : form.bare(u.low()) + "; " + form.text(u.high()) : "", LengthUnit.MM, this::form);
+        typed.set(usual instanceof Spread.Uniform u ? u.low() == -u.high() ? form.text(u.high()) : form.bare(u.low()) + "; " + form.text(u.high()) : "", LengthUnit.MM, number::form);
         choose(Kind.values()[kind.getSelectionIndex()]);
-    }
-
-    /** Differences are smaller than what they are differences of: in thousandths of an inch a digit more is needed to see them. */
-    private NumberForm form(LengthUnit unit) {
-        NumberForm whole = number.form(unit);
-        return unit == LengthUnit.MM ? whole : new NumberForm(whole.quantity(), unit, whole.decimals() + 1);
     }
 
     /** Chooses a kind of spread. */
@@ -116,7 +110,7 @@ public final class SpreadRow {
     /** {@return how it varies; empty when it does not} @throws IllegalArgumentException when what is typed is no spread */
     public Optional<Varied> varied() {
         try {
-            Spread spread = spread(Kind.values()[kind.getSelectionIndex()], ValuesText.list(form(typed.unit()), typed.text()));
+            Spread spread = spread(Kind.values()[kind.getSelectionIndex()], ValuesText.list(number.form(typed.unit()), typed.text()));
             return spread.moves() ? Optional.of(new Varied(number.id(), spread, also)) : Optional.empty();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(number.words() + ": " + e.getMessage(), e);
