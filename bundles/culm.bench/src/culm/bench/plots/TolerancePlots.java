@@ -53,7 +53,7 @@ public final class TolerancePlots {
     public static ChartDrawing causes(List<Cause> causes, int most, double width, TextMeasure measure) {
         List<BarChart.Bar> bars = causes.stream().limit(Math.min(most, BARS))
                 .map(c -> new BarChart.Bar(c.label() + ", " + c.where(), 100 * c.weight(), c.certain() ? Role.DOES_NOT : Role.QUIET)).toList();
-        return new BarChart("Which inputs failures come from: worst third less best third", "%", 1, bars).draw(width, measure);
+        return new BarChart("Behind failures: worst third less best third", "%", 1, bars).draw(width, measure);
     }
 
     /** All three below each other, as one sheet. */

@@ -12,6 +12,7 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -154,6 +155,30 @@ class FormTest extends StudioTest {
 
     private Combo choice(String item) {
         return find(window().getShell(), Combo.class).stream().filter(c -> List.of(c.getItems()).contains(item)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void whatIsOutOfSightBelowIsSaid() throws Exception {
+        DesignEditor editor = open(FILE);
+        Point before = ui(() -> window().getShell().getSize());
+        try {
+            ui(() -> window().getShell().setSize(1280, 800));
+            settle();
+            Label below = ui(() -> find(editor.form(), Label.class).stream().filter(l -> l.getText().endsWith("more below")).findFirst().orElseThrow());
+            assertFalse(ui(below::isVisible), "all of it can be seen");
+            ui(() -> editor.form().open("Cane", true));
+            settle();
+            assertTrue(ui(below::isVisible));
+            assertTrue(ui(() -> below.getBounds().width >= below.computeSize(SWT.DEFAULT, SWT.DEFAULT).x), "the words are whole");
+            ui(() -> editor.form().focus(Inputs.FINISHED));
+            settle();
+            assertFalse(ui(below::isVisible), "the last row can be seen now");
+            ui(() -> editor.form().focus(Inputs.STAPLE_LENGTH));
+            settle();
+            assertTrue(ui(below::isVisible));
+        } finally {
+            ui(() -> window().getShell().setSize(before));
+        }
     }
 
     private void choose(DesignEditor editor, String item) throws Exception {

@@ -31,7 +31,6 @@ public final class SpreadList extends ScrolledComposite {
 
     SpreadList(Composite parent, Workshop workshop) {
         super(parent, SWT.V_SCROLL);
-        setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         this.workshop = workshop;
         workshop.look().dress(this, Role.PAPER, Role.INK);
         setExpandHorizontal(true);

@@ -13,13 +13,18 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 
 import culm.figures.Role;
+import culm.figures.Size;
 
 /** The rows of a form, numbers and tables, one below the other; they scroll. */
 public final class FormRows {
+    /** The margin below the last row, which may be out of sight, points. */
+    private static final int SLACK = 4;
     private final FormContext context;
     private final ScrolledComposite scroll;
+    private final Label below;
     private final Set<String> openTables = new HashSet<>();
     private final List<NumberRow> numbers = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
@@ -40,12 +45,25 @@ public final class FormRows {
         form.setLayout(layout);
         context.look().dress(form, Role.PAPER, Role.INK);
         scroll = new ScrolledComposite(form, SWT.V_SCROLL);
-        scroll.setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         scroll.setExpandHorizontal(true);
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         scroll.getVerticalBar().setIncrement(24);
         context.look().dress(scroll, Role.PAPER, Role.INK);
         scroll.addListener(SWT.Resize, e -> fit());
+        scroll.getVerticalBar().addListener(SWT.Selection, e -> hint());
+        below = new Label(form, SWT.NONE);
+        below.setText("\u25be more below");
+        below.setFont(context.look().font(Size.SMALL, SWT.NORMAL));
+        context.look().dress(below, Role.PAPER, Role.QUIET);
+        GridData under = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
+        under.horizontalIndent = 18;
+        below.setLayoutData(under);
+        below.setVisible(false);
+    }
+
+    /** The scroll bar hides while nothing is scrolled: words say that there is more. */
+    private void hint() {
+        below.setVisible(page != null && page.getSize().y - scroll.getOrigin().y > scroll.getClientArea().height + SLACK);
     }
 
     /**
@@ -102,6 +120,7 @@ public final class FormRows {
         if (page != null && !page.isDisposed()) {
             int width = scroll.getClientArea().width;
             page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
+            hint();
         }
     }
 
@@ -128,6 +147,7 @@ public final class FormRows {
         int height = scroll.getClientArea().height;
         if (top < origin || bottom > origin + height) {
             scroll.setOrigin(0, top < origin ? top - 30 : bottom - height + 6);
+            hint();
         }
     }
 }

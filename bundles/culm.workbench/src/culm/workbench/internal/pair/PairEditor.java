@@ -51,7 +51,6 @@ public final class PairEditor extends StudioEditor {
     @Override
     public void createPartControl(Composite parent) {
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
-        scroll.setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         scroll.setExpandHorizontal(true);
         scroll.getVerticalBar().setIncrement(30);
         workshop().look().dress(scroll, Role.PAPER, Role.INK);

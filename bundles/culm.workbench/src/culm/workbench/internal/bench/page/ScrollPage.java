@@ -23,7 +23,6 @@ public final class ScrollPage extends ScrolledComposite {
      */
     public ScrollPage(Composite parent, Look look) {
         super(parent, SWT.V_SCROLL);
-        setScrollbarsMode(SWT.NONE); // one that hides would leave a drawing cut with no sign of more
         content = new Composite(this, SWT.NONE);
         look.dress(this, Role.PAPER, Role.INK);
         look.dress(content, Role.PAPER, Role.INK);
@@ -44,11 +43,19 @@ public final class ScrollPage extends ScrolledComposite {
         if (isDisposed()) {
             return;
         }
+        int width = getClientArea().width;
+        place();
+        if (getClientArea().width != width) { // the scroll bar came or went
+            place();
+        }
+        getVerticalBar().setPageIncrement(Math.max(24, getClientArea().height - 24));
+    }
+
+    private void place() {
         Rectangle area = getClientArea();
         Point wanted = content.computeSize(area.width, SWT.DEFAULT);
         content.setSize(area.width, Math.max(area.height, wanted.y));
         content.layout();
-        getVerticalBar().setPageIncrement(Math.max(24, area.height - 24));
     }
 
     private static final class Column extends Layout {
