@@ -6,8 +6,10 @@ import java.util.regex.Pattern;
 
 /** Breaks text into lines at its spaces, but not between a number and its unit. */
 public final class Lines {
-    private static final Pattern BREAKS = Pattern.compile("\\s+(?!(?:mm|in)\\b)|(?<!\\d)\\s+");
-    private static final Pattern HOLDS = Pattern.compile("(?<=\\d)\\s(?=(?:mm|in)\\b)");
+    /** What stands behind a number and is not parted from it. */
+    private static final String UNIT = "(?:(?:mm|thou|in|turns?)\\b|%)";
+    private static final Pattern BREAKS = Pattern.compile("\\s+(?!" + UNIT + ")|(?<!\\d)\\s+");
+    private static final Pattern HOLDS = Pattern.compile("(?<=\\d)\\s(?=" + UNIT + ")");
 
     private Lines() {
     }

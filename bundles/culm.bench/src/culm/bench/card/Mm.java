@@ -1,11 +1,12 @@
 package culm.bench.card;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import culm.figures.Anchor;
 import culm.figures.Box;
+import culm.figures.Clip;
 import culm.figures.Drawing;
+import culm.figures.Lines;
 import culm.figures.Path;
 import culm.figures.Pen;
 import culm.figures.Role;
@@ -71,17 +72,7 @@ final class Mm {
 
     /** Words in lines no wider than {@code width}; a word that is wider stands alone. */
     List<String> wrap(String text, double width, Size size, boolean bold) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
-            if (line.length() > 0 && width(line + " " + word, size, bold) > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
+        return Lines.of(text, measure, size, bold, width * U);
     }
 
     /** Writes words in lines from a first baseline down; returns the last baseline. */
@@ -100,13 +91,6 @@ final class Mm {
 
     /** As much of a text as fits, with an ellipsis where it was cut. */
     String cut(String text, double width, Size size, boolean bold) {
-        if (width(text, size, bold) <= width) {
-            return text;
-        }
-        String head = text;
-        while (!head.isEmpty() && width(head + "\u2026", size, bold) > width) {
-            head = head.substring(0, head.length() - 1);
-        }
-        return head.strip() + "\u2026";
+        return Clip.to(text, measure, size, bold, width * U);
     }
 }

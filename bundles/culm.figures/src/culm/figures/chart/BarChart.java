@@ -5,6 +5,7 @@ import java.util.List;
 import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
+import culm.figures.Clip;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -63,7 +64,7 @@ public record BarChart(String caption, String unit, int digits, List<Bar> bars) 
     }
 
     private void bar(Pen p, Bar bar, Axis x, double y, double nameRoom, TextMeasure measure) {
-        p.text(Names.cutWithin(bar.name(), nameRoom, measure), 12 + nameRoom, y + 4.5, Anchor.END, Size.BODY, Role.INK);
+        p.text(Clip.middle(bar.name(), measure, Size.BODY, nameRoom), 12 + nameRoom, y + 4.5, Anchor.END, Size.BODY, Role.INK);
         boolean known = Double.isFinite(bar.value());
         double end = known ? x.at(bar.value()) : x.at(0);
         if (known && end != x.at(0)) {

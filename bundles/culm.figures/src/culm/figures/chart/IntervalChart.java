@@ -5,6 +5,7 @@ import java.util.List;
 
 import culm.figures.Anchor;
 import culm.figures.Axis;
+import culm.figures.Clip;
 import culm.figures.Drawing;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -93,7 +94,7 @@ public record IntervalChart(String caption, List<Row> rows) {
     }
 
     private static void row(Pen p, Row r, Axis x, double width, double y, double nameAt, TextMeasure measure) {
-        p.text(Names.cut(r.name(), width - 24, measure), 12, Double.isNaN(nameAt) ? y + 4.5 : nameAt, Anchor.START, Size.BODY, Role.INK);
+        p.text(Clip.to(r.name(), measure, Size.BODY, width - 24), 12, Double.isNaN(nameAt) ? y + 4.5 : nameAt, Anchor.START, Size.BODY, Role.INK);
         p.text(r.words(), width - 12, y + 4, Anchor.END, Size.SMALL, Role.QUIET);
         if (Double.isFinite(r.value())) {
             p.line(x.at(r.low()), y, x.at(r.high()), y, r.role(), 2.4);

@@ -7,6 +7,7 @@ import java.util.List;
 import culm.figures.Anchor;
 import culm.figures.Axis;
 import culm.figures.Box;
+import culm.figures.Clip;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.PathBuilder;
@@ -93,7 +94,7 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
             for (int i = 0; i < axes.size(); i++) {
                 double x = 12 + room * (i + 0.5);
                 p.line(x, up.get(i).start(), x, up.get(i).end(), Role.INK, 1);
-                p.text(Names.cut(axes.get(i).label(), room * 1.9 - 8, measure), x, level || i % 2 != 0 ? TOP - 13 : TOP - 28, Anchor.MIDDLE, Size.BODY, Role.INK);
+                p.text(Clip.to(axes.get(i).label(), measure, Size.BODY, room * 1.9 - 8), x, level || i % 2 != 0 ? TOP - 13 : TOP - 28, Anchor.MIDDLE, Size.BODY, Role.INK);
             }
             numbers.items().forEach(p::add);
         });
@@ -148,7 +149,7 @@ public record ParallelAxes(String caption, List<Upright> axes, List<Line> lines)
         Axis here = up.get(axis);
         boolean outside = axis == 0 || axis == axes.size() - 1;
         for (Tried tick : ticks(axes.get(axis), here)) {
-            String words = axes.get(axis).names().isEmpty() ? tick.words() : Names.cut(tick.words(), (room / 2 - GAP - 4) * 13 / 11, measure);
+            String words = axes.get(axis).names().isEmpty() ? tick.words() : Clip.to(tick.words(), measure, Size.SMALL, room / 2 - GAP - 4);
             double y = here.at(tick.value());
             double wide = measure.width(words, Size.SMALL, false);
             Box box = new Box(x + GAP, y - 5, wide, 10);

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 
 import culm.figures.Anchor;
 import culm.figures.Box;
+import culm.figures.Clip;
 import culm.figures.Part;
 import culm.figures.Path;
 import culm.figures.Pen;
@@ -43,7 +44,7 @@ final class RegionNames {
 
     /** Draws one name; none where there is no room left. */
     void draw(Pen pen, RegionMap.Name name) {
-        String words = Names.cut(name.words(), (chart.plot().width() - 8) * 13 / 11, measure);
+        String words = Clip.to(name.words(), measure, Size.SMALL, chart.plot().width() - 8);
         double wide = measure.width(words, Size.SMALL, false) + 4;
         double px = chart.x().at(map.x()[name.column()]);
         double py = chart.y().at(map.y()[name.row()]);

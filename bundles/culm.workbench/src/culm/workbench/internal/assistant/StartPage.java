@@ -69,7 +69,7 @@ final class StartPage extends WizardPage {
         indented.horizontalIndent = 24;
         which.setLayoutData(indented);
         which.setItems(designs.stream().map(StudioEntry::title).toArray(String[]::new));
-        which.select(Math.max(0, designs.stream().map(d -> Optional.of(d.file())).toList().indexOf(opened)));
+        which.select(Math.max(0, opened.map(designs.stream().map(StudioEntry::file).toList()::indexOf).orElse(0)));
         turns = new Button(area, SWT.CHECK);
         turns.setText("then tell how many turns were left on it");
         GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);

@@ -59,7 +59,7 @@ public final class BenchActions {
 
     /** Begins a new reed log. */
     public void newLog() {
-        make("New reed log", "What is the log called?", ModelFactory.eINSTANCE.createReedLog(), FileKind.LOG, file -> { });
+        make("New reed log", "Name of the log", ModelFactory.eINSTANCE.createReedLog(), FileKind.LOG, file -> { });
     }
 
     private void make(String title, String question, Document document, FileKind kind, java.util.function.Consumer<Path> fill) {

@@ -15,10 +15,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Severity;
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.SignPainter;
 

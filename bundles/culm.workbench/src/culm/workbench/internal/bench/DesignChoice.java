@@ -10,13 +10,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import culm.figures.Clip;
 import culm.figures.Size;
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.LinkText;
 
 /** Which design of the studio; its address is relative to the file that names it. */

@@ -9,10 +9,10 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 
 /** The numbers of a comparison; those that differ are bold and have a sign before them. */
 final class ComparisonCanvas extends Canvas {

@@ -12,11 +12,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Verdict;
+import culm.figures.Clip;
 import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** The design's name and, always under it, the verdict. */

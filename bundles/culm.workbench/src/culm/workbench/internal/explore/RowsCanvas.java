@@ -18,12 +18,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Verdict;
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.Recompute;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** A table of variants. Only the rows that can be seen are painted, so a million of them are as quick as ten. */

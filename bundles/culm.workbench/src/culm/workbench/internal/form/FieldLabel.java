@@ -9,11 +9,11 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.rules.Severity;
+import culm.figures.Clip;
 import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** The words beside a field, in two lines where one is too short for them, with a sign when there is a finding about it. */

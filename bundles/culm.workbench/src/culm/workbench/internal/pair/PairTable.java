@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import culm.design.DesignComparison;
 import culm.design.DesignComparison.InputRow;
 import culm.design.DesignComparison.ResultRow;
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.geometry.profile.Quantity;
@@ -24,7 +25,6 @@ import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 import culm.workbench.internal.numbers.Units;
-import culm.workbench.internal.widgets.Clip;
 
 /** Results of two designs side by side, then the numbers in which they differ. */
 final class PairTable extends Canvas {

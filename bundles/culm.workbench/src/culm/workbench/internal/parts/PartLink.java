@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import culm.figures.Clip;
 import culm.figures.Size;
 import culm.model.Design;
 import culm.model.Part;
@@ -22,7 +23,6 @@ import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.sharing.Attempt;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.LinkText;
 
 /** Which part of the studio a design uses: its name, and behind it a menu of the others, of copying it, and of opening its file. */

@@ -14,13 +14,13 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.Part;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.undo.TypedText;
 import culm.workbench.internal.undo.UndoTarget;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.RowIcons;
 
 /** The parts of a file, with a search above them; quick for ten thousand. */

@@ -12,12 +12,12 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.RowIcons;
 
 /** The designs that use a part; one is opened by a double click or Enter. The heading says how many are out of sight, for a scroll bar may hide. */

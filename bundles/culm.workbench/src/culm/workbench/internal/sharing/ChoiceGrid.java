@@ -14,10 +14,10 @@ import culm.blank.rules.Severity;
 import culm.design.compare.Choice;
 import culm.design.compare.Difference;
 import culm.design.compare.Side;
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 import culm.workbench.internal.widgets.RowsList;
 import culm.workbench.internal.widgets.SignPainter;
 

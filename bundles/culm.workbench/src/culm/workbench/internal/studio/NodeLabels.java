@@ -9,6 +9,7 @@ import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.TextStyle;
 
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.studio.FileKind;
@@ -16,7 +17,6 @@ import culm.model.studio.StudioEntry;
 import culm.workbench.internal.look.Icons;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
-import culm.workbench.internal.widgets.Clip;
 
 /** How the studio's nodes look: designs with the sign of their verdict and the turns left. */
 final class NodeLabels extends LabelProvider implements IStyledLabelProvider, IToolTipProvider {

@@ -6,10 +6,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 
+import culm.figures.Clip;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
-import culm.workbench.internal.widgets.Clip;
 
 /** How a grid looks, and where its cells are. */
 final class GridLook {

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
@@ -105,7 +106,7 @@ public final class NoteList extends Canvas {
     }
 
     private List<String> lines(Note note, int width) {
-        return Wrapped.lines(note.text(), look.measure(), size(note), bold(note), Math.max(60, width - indent(note) - linkWidth(note) - 12));
+        return Lines.of(note.text(), look.measure(), size(note), bold(note), Math.max(60, width - indent(note) - linkWidth(note) - 12));
     }
 
     /** The links stand below each other, and in a wide window not far from what they belong to. */

@@ -1,7 +1,4 @@
-package culm.workbench.internal.widgets;
-
-import culm.figures.Size;
-import culm.figures.TextMeasure;
+package culm.figures;
 
 /** Cuts a line of text to a width. */
 public final class Clip {
@@ -14,7 +11,7 @@ public final class Clip {
      * @param text the text
      * @param measure measures it
      * @param size its size
-     * @param room the width there is
+     * @param room the width there is, drawing units
      * @return the text, or its beginning and an ellipsis
      */
     public static String to(String text, TextMeasure measure, Size size, double room) {
@@ -28,7 +25,7 @@ public final class Clip {
      * @param measure measures it
      * @param size its size
      * @param bold whether it is bold, and so wider
-     * @param room the width there is
+     * @param room the width there is, drawing units
      * @return the text, or its beginning and an ellipsis
      */
     public static String to(String text, TextMeasure measure, Size size, boolean bold, double room) {
@@ -48,7 +45,7 @@ public final class Clip {
      * @param text the text
      * @param measure measures it
      * @param size its size
-     * @param room the width there is
+     * @param room the width there is, drawing units
      * @return the text, or its beginning, an ellipsis and its end
      */
     public static String middle(String text, TextMeasure measure, Size size, double room) {
