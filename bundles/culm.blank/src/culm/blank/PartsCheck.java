@@ -2,7 +2,6 @@ package culm.blank;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -22,6 +21,7 @@ import culm.geometry.shape.ShapeWidth;
 import culm.geometry.staple.Staple;
 import culm.geometry.staple.StapleOutside;
 import culm.geometry.staple.ThreadMeasure;
+import culm.geometry.words.Told;
 
 /** Checks every number of a blank against its description and builds the geometry of the parts; refuses with the full path. */
 final class PartsCheck {
@@ -85,8 +85,8 @@ final class PartsCheck {
         double computed = blank.staple().type().outside(values, length).section(length).perimeter();
         double k = measured / computed;
         if (!(k > 0.7 && k < 1.4)) {
-            throw new GeometryException(Inputs.CHECK_LENGTH, String.format(Locale.ROOT,
-                    "The thread says the staple's top measures %.2f mm around, its two axes say %.2f mm; one of them is wrong.", measured, computed));
+            throw new GeometryException(Inputs.CHECK_LENGTH, "The thread says the staple's top measures " + Told.length(measured, 2) + " around, its two axes say "
+                    + Told.length(computed, 2) + "; one of them is wrong.");
         }
         return blank.staple().type().topScaled(values, k);
     }

@@ -1,6 +1,5 @@
 package culm.cli.studio;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -19,6 +18,7 @@ import culm.design.DesignComparison.InputRow;
 import culm.design.DesignComparison.ResultRow;
 import culm.design.DesignedBlank;
 import culm.extensions.Extensions;
+import culm.figures.Numbers;
 import culm.model.problem.FileProblemException;
 
 /** {@code culm compare A B}: where two designs differ, and their results side by side. */
@@ -94,7 +94,7 @@ final class CompareCommand implements Command {
 
     /** The difference of what is shown, so that the columns add up. */
     private static String change(ResultRow row) {
-        return row.left().isEmpty() || row.right().isEmpty() ? "-" : new BigDecimal(number(row, row.right())).subtract(new BigDecimal(number(row, row.left()))).toPlainString();
+        return row.left().isEmpty() || row.right().isEmpty() ? "-" : Numbers.difference(number(row, row.right()), number(row, row.left())).replace('\u2212', '-');
     }
 
     private static JsonObject json(DesignComparison c) {
