@@ -145,17 +145,6 @@ class BackingTest extends StudioTest {
     }
 
     private byte[] picture(String name) throws Exception {
-        return ui(() -> {
-            Canvas of = figure(name);
-            Image image = new Image(display(), of.getSize().x, of.getSize().y);
-            GC gc = new GC(image);
-            try {
-                of.print(gc);
-                return image.getImageData().data;
-            } finally {
-                gc.dispose();
-                image.dispose();
-            }
-        });
+        return ui(() -> picture(figure(name)).data);
     }
 }

@@ -9,11 +9,8 @@ import java.util.Set;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
-import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
@@ -112,12 +109,7 @@ class ThemeTest extends StudioTest {
     }
 
     private Set<RGB> colours(Control control) {
-        Image image = new Image(display(), control.getSize().x, control.getSize().y);
-        GC gc = new GC(image);
-        control.print(gc);
-        gc.dispose();
-        ImageData data = image.getImageData();
-        image.dispose();
+        ImageData data = picture(control);
         Set<RGB> all = new HashSet<>();
         for (int y = 0; y < data.height; y++) {
             for (int x = 0; x < data.width; x++) {
@@ -172,18 +164,7 @@ class ThemeTest extends StudioTest {
 
     /** The colour in the corner of the reed's canvas as it is painted. */
     private RGB corner() throws Exception {
-        return ui(() -> {
-            Canvas canvas = figure("Reed");
-            Image image = new Image(display(), canvas.getSize().x, canvas.getSize().y);
-            GC gc = new GC(image);
-            try {
-                canvas.print(gc);
-                ImageData data = image.getImageData();
-                return data.palette.getRGB(data.getPixel(1, 1));
-            } finally {
-                gc.dispose();
-                image.dispose();
-            }
-        });
+        ImageData data = ui(() -> picture(figure("Reed")));
+        return data.palette.getRGB(data.getPixel(1, 1));
     }
 }

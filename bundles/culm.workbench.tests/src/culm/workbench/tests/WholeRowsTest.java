@@ -7,13 +7,10 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,7 +79,7 @@ class WholeRowsTest extends BenchTest {
             spare |= empty;
             ui(() -> {
                 grid.choose(0);
-                clickAt(grid, 60, grid.getClientArea().height - 3);
+                mouse(grid, SWT.MouseDown, 60, grid.getClientArea().height - 3);
             });
             assertTrue(!empty || ui(grid::row) == 0, "a row that cannot be seen was chosen at " + height);
         }
@@ -91,12 +88,7 @@ class WholeRowsTest extends BenchTest {
 
     /** Whether the lowest lines of points hold one colour only. */
     private boolean paperAtTheEdge(Grid grid, int lines) {
-        Image image = new Image(display(), grid.getSize().x, grid.getSize().y);
-        GC gc = new GC(image);
-        grid.print(gc);
-        gc.dispose();
-        ImageData seen = image.getImageData();
-        image.dispose();
+        ImageData seen = picture(grid);
         int bottom = grid.getClientArea().height;
         int paper = seen.getPixel(4, bottom - 1);
         for (int y = bottom - lines; y < bottom; y++) {
@@ -107,14 +99,6 @@ class WholeRowsTest extends BenchTest {
             }
         }
         return true;
-    }
-
-    private static void clickAt(Control control, int x, int y) {
-        Event click = new Event();
-        click.button = 1;
-        click.x = x;
-        click.y = y;
-        control.notifyListeners(SWT.MouseDown, click);
     }
 
     private void endsWhole(Composite table) throws Exception {
@@ -129,12 +113,7 @@ class WholeRowsTest extends BenchTest {
     /** The colours of the lowest line of points, beside the scroll bar. */
     private Set<Integer> coloursAtTheEdge(Composite table) {
         Point size = new Point(table.getClientArea().width - 20, table.getClientArea().height);
-        Image image = new Image(display(), table.getSize().x, table.getSize().y);
-        GC gc = new GC(image);
-        table.print(gc);
-        gc.dispose();
-        ImageData seen = image.getImageData();
-        image.dispose();
+        ImageData seen = picture(table);
         Set<Integer> colours = new TreeSet<>();
         for (int x = 4; x < size.x; x++) {
             colours.add(seen.getPixel(x, size.y - 1));

@@ -10,6 +10,10 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPage;
@@ -92,6 +96,19 @@ public abstract class WorkbenchTest {
     protected final void atRest() throws Exception {
         settle();
         painted();
+    }
+
+    /** A control as it is painted; to be asked on the workbench's thread. */
+    protected final ImageData picture(Control control) {
+        Image image = new Image(display(), control.getSize().x, control.getSize().y);
+        GC gc = new GC(image);
+        try {
+            control.print(gc);
+            return image.getImageData();
+        } finally {
+            gc.dispose();
+            image.dispose();
+        }
     }
 
     /** Keeps a picture of the screen, to be looked at. */
