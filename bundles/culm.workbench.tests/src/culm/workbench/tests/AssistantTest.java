@@ -16,6 +16,7 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.widgets.ScrolledColumn;
 
 /** The assistant for a new design, and a fit to a blank that works, from end to end. */
 class AssistantTest extends StudioTest {
@@ -103,6 +104,17 @@ class AssistantTest extends StudioTest {
         type(editor, Inputs.TIE_LENGTH, "71.5");
         until("the difference is said", () -> editor.changes().sentence().contains("more turns left than the blank that worked"));
         keepPicture("what-changes-if");
+        ui(() -> {
+            var drawn = editor.figures().get(0);
+            assertEquals("the blank that worked and now", drawn.onScreen().orElseThrow().title());
+            assertTrue(drawn.onPaper(1).isPresent());
+            assertTrue(drawn.table().rows().stream().anyMatch(r -> r[1] != r[2]), "how far the sides are open differs somewhere");
+            ScrolledColumn column = find(workbench().getActiveWorkbenchWindow().getShell(), ScrolledColumn.class).stream().filter(ScrolledColumn::isVisible).findFirst().orElseThrow();
+            key(display().getFocusControl(), SWT.PAGE_DOWN, 0);
+            assertTrue(column.getOrigin().y > 0, "the drawing is reached by keys while the focus is in the form");
+            key(display().getFocusControl(), SWT.PAGE_UP, 0);
+            assertEquals(0, column.getOrigin().y);
+        });
         command("org.eclipse.ui.edit.undo");
         command("org.eclipse.ui.edit.undo");
         shown(editor);

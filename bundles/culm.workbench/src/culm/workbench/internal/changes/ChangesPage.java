@@ -1,5 +1,6 @@
 package culm.workbench.internal.changes;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -19,8 +20,11 @@ import culm.figures.Size;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
+import culm.workbench.internal.graphs.Figure;
+import culm.workbench.internal.graphs.OverlayCanvas;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.ScrolledColumn;
 
 /** What changes if: the difference to the blank that worked first, then number by number; changes are tried here before they are made. */
 public final class ChangesPage extends Composite {
@@ -29,7 +33,9 @@ public final class ChangesPage extends Composite {
     private final Trial trial;
     private final Label sentence;
     private final TrialControls controls;
+    private final ScrolledColumn scroll;
     private final ComparisonCanvas canvas;
+    private final OverlayCanvas overlay;
     private final LinkText use;
     private final LinkText clear;
     private final culm.workbench.internal.editor.Recompute<Comparison> recompute;
@@ -74,8 +80,16 @@ public final class ChangesPage extends Composite {
             show();
         });
         clear.setVisible(false);
-        canvas = new ComparisonCanvas(this, workshop.look());
-        canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        GridLayout below = new GridLayout();
+        below.marginWidth = 0;
+        below.marginHeight = 0;
+        below.verticalSpacing = 8;
+        scroll = new ScrolledColumn(this, workshop.look(), below);
+        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        canvas = new ComparisonCanvas(scroll.column(), workshop.look());
+        canvas.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        overlay = new OverlayCanvas(scroll.column(), workshop.look(), workshop.units());
+        overlay.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         Runnable end = workshop.units().onChange(this::show);
         addListener(SWT.Dispose, e -> end.run());
     }
@@ -104,7 +118,7 @@ public final class ChangesPage extends Composite {
         String name = fit.isPresent() ? "the blank that worked" : "as saved";
         Blank base = fit.map(f -> f.worked().edit().fit(f).build()).orElseGet(() -> saved(now));
         Assessment a = Assessor.assess(base);
-        return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), unit);
+        return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), now.limits(), unit);
     }
 
     /** The design as it stands on disk; as it is now when that cannot be read. */
@@ -125,7 +139,14 @@ public final class ChangesPage extends Composite {
         use.setVisible(now.tried());
         clear.setVisible(now.tried());
         canvas.show(now);
+        overlay.show(now.two());
         layout();
+        scroll.fit();
+    }
+
+    /** {@return its drawings, of what differs} */
+    public List<Figure> figures() {
+        return shown.two().isPresent() ? List.of(overlay) : List.of();
     }
 
     /** {@return what is said now} */

@@ -9,9 +9,12 @@ import java.util.TreeSet;
 import culm.blank.Assessment;
 import culm.blank.Blank;
 import culm.blank.Input;
+import culm.blank.Limits;
 import culm.blank.rules.Say;
 import culm.figures.Numbers;
+import culm.figures.reed.Reed;
 import culm.geometry.profile.Quantity;
+import culm.workbench.internal.graphs.OverlayCanvas.Two;
 import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.NumberForm;
 
@@ -22,9 +25,12 @@ import culm.workbench.internal.numbers.NumberForm;
  * @param sentence what the difference is, in words
  * @param lines number by number, results first, then the inputs that differ
  * @param tried whether there is a third column
+ * @param two the first and the last for drawing; empty when they are the same
  */
-record Comparison(String baseName, String sentence, List<Line> lines, boolean tried) {
-    static final Comparison NONE = new Comparison("", "", List.of(), false);
+record Comparison(String baseName, String sentence, List<Line> lines, boolean tried, Optional<Two> two) {
+    static final String NOW = "now";
+    static final String TRIED = "if";
+    static final Comparison NONE = new Comparison("", "", List.of(), false, Optional.empty());
 
     /** One number of each. */
     record Line(String words, String base, String now, String tried, boolean input) {
@@ -33,21 +39,23 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
         }
     }
 
-    static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
-        return new Maker(base, now, tried, unit).make(baseName);
+    static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, Limits limits, LengthUnit unit) {
+        return new Maker(base, now, tried, limits, unit).make(baseName);
     }
 
     private static final class Maker {
         private final Assessment base;
         private final Assessment now;
         private final Optional<Assessment> tried;
+        private final Limits limits;
         private final LengthUnit unit;
         private final List<Line> lines = new ArrayList<>();
 
-        Maker(Assessment base, Assessment now, Optional<Assessment> tried, LengthUnit unit) {
+        Maker(Assessment base, Assessment now, Optional<Assessment> tried, Limits limits, LengthUnit unit) {
             this.base = base;
             this.now = now;
             this.tried = tried;
+            this.limits = limits;
             this.unit = unit;
         }
 
@@ -60,7 +68,15 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             result("cane on the staple", Assessment::caneOnStaple, new NumberForm(Quantity.LENGTH, unit, 1));
             texts("thread", a -> a.thread().map(t -> unit.far(t.length())).orElse("none"));
             inputs();
-            return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent());
+            return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent(), two(baseName));
+        }
+
+        private Optional<Two> two(String baseName) {
+            if (lines.stream().noneMatch(Line::differs)) {
+                return Optional.empty();
+            }
+            Assessment last = tried.orElse(now);
+            return Optional.of(new Two(Reed.of(base).ready(), baseName, Reed.of(last).ready(), tried.isPresent() ? TRIED : NOW, limits));
         }
 
         private void result(String words, java.util.function.Function<Assessment, OptionalDouble> number, NumberForm form) {

@@ -18,6 +18,8 @@ import culm.workbench.internal.look.Look;
 final class ComparisonCanvas extends Canvas {
     private static final int FIRST = 210;
     private static final int COLUMN = 130;
+    private static final int TOP = 6;
+    private static final int RULE = 9;
     private final Look look;
     private Comparison shown = Comparison.NONE;
 
@@ -46,19 +48,19 @@ final class ComparisonCanvas extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        return new Point(FIRST + 3 * COLUMN + 20, (shown.lines().size() + 3) * line() + 16);
+        return new Point(FIRST + 3 * COLUMN + 20, TOP + (shown.lines().size() + 1) * line() + RULE);
     }
 
     private void paint(Event e) {
         GC gc = e.gc;
         gc.setTextAntialias(SWT.ON);
-        int y = 6;
+        int y = TOP;
         gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
         gc.setForeground(look.colour(Role.QUIET));
         right(gc, shown.baseName(), 1, y);
-        right(gc, "now", 2, y);
+        right(gc, Comparison.NOW, 2, y);
         if (shown.tried()) {
-            right(gc, "if", 3, y);
+            right(gc, Comparison.TRIED, 3, y);
         }
         y += line();
         boolean inputs = false;
@@ -67,7 +69,7 @@ final class ComparisonCanvas extends Canvas {
                 inputs = true;
                 gc.setForeground(look.colour(Role.RULE));
                 gc.drawLine(0, y + 2, FIRST + (shown.tried() ? 3 : 2) * COLUMN, y + 2);
-                y += 9;
+                y += RULE;
             }
             line(gc, line, y);
             y += line();

@@ -170,6 +170,7 @@ final class EditorBody {
         reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
         more.show(session.shown());
         all.addAll(page == DesignEditor.Page.EXPLORE ? 0 : all.size(), explore.ifMade().map(ExplorePage::figures).orElse(List.of()));
+        all.addAll(page == DesignEditor.Page.CHANGES ? 0 : all.size(), changes.ifMade().map(ChangesPage::figures).orElse(List.of()));
         if (focused instanceof Figure figure && all.remove(figure)) {
             all.add(0, figure);
         } else if (page == DesignEditor.Page.GRAPHS) {

@@ -1,7 +1,6 @@
 package culm.workbench.internal.pair;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -14,9 +13,11 @@ import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.editor.Recompute;
+import culm.workbench.internal.graphs.OverlayCanvas;
 import culm.workbench.internal.sharing.StudioEditor;
 import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.ScrolledColumn;
 import culm.workbench.internal.widgets.SignLine;
 
 /** Two designs as they are saved: drawn over each other, their results side by side, and the numbers in which they differ. */
@@ -26,9 +27,8 @@ public final class PairEditor extends StudioEditor {
     private PairInput input;
     private Recompute<PairShown> recompute;
     private PairShown shown = PairShown.NOTHING;
-    private ScrolledComposite scroll;
-    private Composite page;
-    private PairCanvas canvas;
+    private ScrolledColumn scroll;
+    private OverlayCanvas canvas;
     private PairTable table;
     private Label problem;
     private final SignLine[] verdicts = new SignLine[2];
@@ -50,17 +50,12 @@ public final class PairEditor extends StudioEditor {
 
     @Override
     public void createPartControl(Composite parent) {
-        scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
-        scroll.setExpandHorizontal(true);
-        scroll.getVerticalBar().setIncrement(30);
-        workshop().look().dress(scroll, Role.PAPER, Role.INK);
-        page = new Composite(scroll, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 18;
         layout.marginHeight = 10;
         layout.verticalSpacing = 4;
-        page.setLayout(layout);
-        workshop().look().dress(page, Role.PAPER, Role.INK);
+        scroll = new ScrolledColumn(parent, workshop().look(), layout);
+        Composite page = scroll.column();
         for (int i = 0; i < 2; i++) {
             boolean left = i == 0;
             names[i] = new LinkText(page, workshop().look(), "", Size.HEADING);
@@ -72,12 +67,10 @@ public final class PairEditor extends StudioEditor {
         problem.setFont(workshop().look().font(Size.BODY, SWT.NORMAL));
         workshop().look().dress(problem, Role.PAPER, Role.DOES_NOT);
         problem.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        canvas = new PairCanvas(page, workshop().look(), workshop().units());
+        canvas = new OverlayCanvas(page, workshop().look(), workshop().units());
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         table = new PairTable(page, workshop().look(), workshop().units());
         table.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        scroll.setContent(page);
-        scroll.addListener(SWT.Resize, e -> fit());
         Runnable end = workshop().studio().onChange(files -> ask());
         Runnable unitsEnd = workshop().units().onChange(() -> publish(shown));
         page.addListener(SWT.Dispose, e -> {
@@ -92,7 +85,7 @@ public final class PairEditor extends StudioEditor {
     }
 
     private void publish(PairShown now) {
-        if (page.isDisposed()) {
+        if (scroll.isDisposed()) {
             return;
         }
         shown = now;
@@ -104,15 +97,9 @@ public final class PairEditor extends StudioEditor {
         if (now.comparison().isPresent()) {
             setPartName(now.name(true) + " / " + now.name(false));
         }
-        canvas.show(now);
+        canvas.show(now.two());
         table.show(now);
-        fit();
-    }
-
-    private void fit() {
-        int width = scroll.getClientArea().width;
-        page.setSize(page.computeSize(width > 0 ? width : SWT.DEFAULT, SWT.DEFAULT));
-        page.layout(true, true);
+        scroll.fit();
     }
 
     /** {@return whether what is shown will still change} */

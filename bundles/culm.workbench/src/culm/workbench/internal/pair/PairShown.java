@@ -11,6 +11,7 @@ import culm.design.DesignComparison;
 import culm.design.DesignedBlank;
 import culm.figures.reed.Reed;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.graphs.OverlayCanvas.Two;
 
 /**
  * What is shown of two designs.
@@ -35,6 +36,11 @@ record PairShown(Optional<DesignComparison> comparison, Optional<Reed> first, Op
         } catch (FileProblemException e) {
             return new PairShown(Optional.empty(), Optional.empty(), Optional.empty(), Limits.STANDARD, e.problem().message());
         }
+    }
+
+    /** Both for drawing; empty when one cannot be told. */
+    Optional<Two> two() {
+        return first.flatMap(a -> second.map(b -> new Two(a, name(true), b, name(false), limits)));
     }
 
     String name(boolean left) {
