@@ -395,6 +395,7 @@ class PartsTest extends StudioTest {
         DesignEditor editor = open(DESIGN);
         assertTrue(ui(() -> session(editor).blank().isEmpty()));
         assertTrue(ui(() -> said("which has no part \"lost\"")));
+        assertTrue(ui(() -> said("Choose another part from its list")));
         ui(() -> {
             RowsList findings = find(window().getShell(), RowsList.class).stream().filter(l -> l.getClass().getSimpleName().equals("FindingsList")).findFirst().orElseThrow();
             assertTrue(findings.computeSize(600, SWT.DEFAULT).y < 10, "no heading stands over nothing");

@@ -85,7 +85,7 @@ class UnitWindowTest extends StudioTest {
         command("culm.window.thou");
         try {
             String thou = ui(() -> editor.findings()).toString();
-            assertTrue(thou.matches("(?s).*still open by \\d+\\.\\d thou at the staple's top.*Now \\d+(\\.\\d)? thou, limit 0 thou.*"), thou);
+            assertTrue(thou.matches("(?s).*still open by \\d+\\.\\d thou at the staple's top.*Now \\d+(\\.\\d)? thou, held against 0 thou.*"), thou);
             assertFalse(thou.contains(" mm"), thou);
             assertTrue(ui(editor::verdict).matches("sides never close: open by \\d+\\.\\d thou at the staple's top, give or take \\d+\\.\\d thou"), ui(editor::verdict));
             keepPicture("thousandths-findings");

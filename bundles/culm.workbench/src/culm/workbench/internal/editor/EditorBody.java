@@ -57,7 +57,7 @@ final class EditorBody {
         header = new HeaderRow(all, workshop.look(), this::show);
         header.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         guards = new GuardBars(all, session, () -> session.blank().map(b -> MissingNotice.types(b.blank())).orElse(""),
-                () -> session.shown().problems().stream().map(FileProblem::message).collect(Collectors.joining(". ")), refused);
+                () -> session.shown().problems().stream().map(p -> p.message() + wayOut(p)).collect(Collectors.joining(". ")), refused);
         guards.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         form = new SoonAfter<>(all, place -> new ParameterForm(place, workshop, session, refused), this::formMade);
         workshop.look().dress(form, Role.PAPER, Role.INK);
@@ -75,6 +75,14 @@ final class EditorBody {
         show(page);
         Runnable end = workshop.units().onChange(this::showHeader);
         all.addListener(SWT.Dispose, e -> end.run());
+    }
+
+    private static String wayOut(FileProblem problem) {
+        return switch (problem.kind()) {
+            case LINK_FILE_MISSING, LINK_PART_MISSING, LINK_WRONG_KIND, BAD_LINK ->
+                ". Choose another part from its list \u25be at the left, or put back what the link leads to; until then nothing can be computed.";
+            default -> "";
+        };
     }
 
     /** Shows a page. */

@@ -15,7 +15,7 @@ final class FindingWords {
     static String more(Finding finding, LengthUnit unit) {
         List<String> lines = new ArrayList<>();
         if (finding.value().isPresent() && finding.limit().isPresent()) {
-            lines.add("Now " + number(finding, finding.value().getAsDouble(), unit) + ", limit " + number(finding, finding.limit().getAsDouble(), unit) + ".");
+            lines.add("Now " + number(finding, finding.value().getAsDouble(), unit) + ", held against " + number(finding, finding.limit().getAsDouble(), unit) + ".");
         }
         if (!finding.why().isBlank()) {
             lines.add(finding.why());

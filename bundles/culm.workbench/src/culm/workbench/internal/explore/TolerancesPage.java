@@ -65,7 +65,7 @@ public final class TolerancesPage extends Composite {
         reset.onClick(spreads::reset);
         label(left, "blanks");
         blanks = new Combo(left, SWT.NONE);
-        blanks.setItems("10000", "100000", "1000000", "10000000");
+        blanks.setItems("10,000", "100,000", "1,000,000", "10,000,000");
         blanks.select(1);
         blanks.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         blanks.setData("culm.explore", "blanks");
