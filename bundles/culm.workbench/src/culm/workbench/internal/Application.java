@@ -24,6 +24,7 @@ public final class Application implements IApplication {
         Display display = PlatformUI.createDisplay();
         try {
             int code = PlatformUI.createAndRunWorkbench(display, new StudioAdvisor(studio(context), extensions.join()));
+            Beforehand.remember();
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
