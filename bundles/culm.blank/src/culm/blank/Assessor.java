@@ -86,7 +86,7 @@ public final class Assessor {
         if (at.isPresent()) {
             double z = at.getAsDouble();
             turns = OptionalDouble.of((wrapTop - z) / pitch);
-            slopes = !whole || judged.closedEverywhere() ? List.of() : new Slopes(blank, z).closing();
+            slopes = !whole || judged.closedEverywhere() ? List.of() : new Slopes(blank, z, besides).closing();
             perTurn = slopes.stream().filter(s -> s.input().path().equals(Inputs.TIE_LENGTH) && s.closing() != 0)
                     .mapToDouble(s -> pitch / s.closing()).findFirst();
         }

@@ -2,9 +2,7 @@ package culm.blank;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicInteger;
 
 import org.hipparchus.util.KthSelector;
 
@@ -44,7 +42,7 @@ final class GiveOrTake {
      * The bands of a blank that lies on its staple.
      * @param depth       distance of the closing below the staple's top, mm; NaN when the sides never close
      * @param uncertainty estimate of the closing's standard uncertainty, mm, to know how far to look; 0 when there is none
-     * @param besides     where a part of the draws is made at the same time; the bands are the same
+     * @param besides     where a part is computed at the same time; the bands are the same
      * @throws GeometryException when the blank, or the one that worked, cannot be computed near the top
      */
     static GiveOrTake of(Blank blank, double depth, double uncertainty, Optional<Executor> besides) {
@@ -71,7 +69,7 @@ final class GiveOrTake {
 
     /** False when the draws reached below what was looked at. */
     private boolean bands(double look, boolean closes) {
-        Spread spread = new Spread(blank, look);
+        Spread spread = new Spread(blank, look, besides);
         double[] middle = column(spread.at(new double[spread.names().size()][1]), 0);
         double[] first = firstOrder(spread);
         double[][] drawn = draws(spread);
@@ -123,24 +121,15 @@ final class GiveOrTake {
         return half;
     }
 
-    /** Whoever has time takes the next part. */
     private double[][] draws(Spread spread) {
         LatinDraws draws = new LatinDraws(spread.names());
         double[][] drawn = new double[3][LatinDraws.DRAWS];
-        AtomicInteger next = new AtomicInteger();
-        Runnable take = () -> {
-            double[][] x = new double[spread.names().size()][PART];
-            for (int from = next.getAndAdd(PART); from < LatinDraws.DRAWS; from = next.getAndAdd(PART)) {
-                part(spread, draws, from, x, drawn);
-            }
-        };
-        Optional<CompletableFuture<Void>> other = besides.map(where -> CompletableFuture.runAsync(take, where));
-        take.run();
-        other.ifPresent(CompletableFuture::join);
+        Together.each(LatinDraws.DRAWS / PART, part -> part(spread, draws, part * PART, drawn), besides);
         return drawn;
     }
 
-    private static void part(Spread spread, LatinDraws draws, int from, double[][] x, double[][] drawn) {
+    private static void part(Spread spread, LatinDraws draws, int from, double[][] drawn) {
+        double[][] x = new double[spread.names().size()][PART];
         for (int k = 0; k < x.length; k++) {
             draws.fill(k, from, spread.reach(k), x[k]);
         }

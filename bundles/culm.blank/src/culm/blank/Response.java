@@ -3,7 +3,10 @@ package culm.blank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.stream.IntStream;
 
 import culm.geometry.GeometryException;
@@ -32,17 +35,18 @@ final class Response {
     private final double[] needed = new double[NODES];
     private final double[] about = new double[NODES];
     private final double[] given = new double[NODES];
-    private final List<Input> inputs = new ArrayList<>();
-    private final List<double[]> linear = new ArrayList<>();
-    private final List<double[]> curved = new ArrayList<>();
-    private final List<Double> lowest = new ArrayList<>();
-    private final List<Double> highest = new ArrayList<>();
+    private final List<Answer> answers;
+
+    /** What one input does: at each node G rises by slope times its move, and bend times the square; it moves from lowest to highest. */
+    private record Answer(Input input, double[] slope, double[] bend, double lowest, double highest) {
+    }
 
     /**
      * @param from smallest distance below the top, mm, not negative; @param to largest one, on the overlap
+     * @param besides where a part of the inputs is tried at the same time
      * @throws GeometryException when the blank itself cannot be computed there
      */
-    Response(Blank blank, double from, double to) {
+    Response(Blank blank, double from, double to, Optional<Executor> besides) {
         this.blank = blank;
         this.top = blank.number(Inputs.STAPLE_LENGTH);
         Seam seam = new Seam(blank);
@@ -53,14 +57,14 @@ final class Response {
             given[j] = seam.given(top - depth[j]);
             base[j] = 2 * (needed[j] - given[j]);
         }
-        for (Input input : blank.inputs()) {
-            if (input.tolerance().plusMinus() > 0 && !WITHOUT_EFFECT.contains(input.path())) {
-                add(input);
-            }
-        }
+        List<Input> moving = blank.inputs().stream().filter(i -> i.tolerance().plusMinus() > 0 && !WITHOUT_EFFECT.contains(i.path())).toList();
+        Answer[] all = new Answer[moving.size()];
+        Together.each(all.length, i -> all[i] = answer(moving.get(i)), besides);
+        answers = Arrays.stream(all).filter(Objects::nonNull).toList();
     }
 
-    private void add(Input input) {
+    /** Null where the input cannot be moved. */
+    private Answer answer(Input input) {
         double h = STEP * input.tolerance().plusMinus();
         double most = input.parameter().max() - input.value();
         double least = input.parameter().min() - input.value();
@@ -75,7 +79,7 @@ final class Response {
             down = moved(input, below);
         }
         if (up == null && down == null) {
-            return;
+            return null;
         }
         double[] slope = new double[NODES];
         double[] bend = new double[NODES];
@@ -86,11 +90,7 @@ final class Response {
             bend[j] = both ? (rise - fall) / (above - below) : 0;
             slope[j] = both ? rise - bend[j] * above : up == null ? fall : rise;
         }
-        inputs.add(input);
-        linear.add(slope);
-        curved.add(bend);
-        lowest.add(least);
-        highest.add(most);
+        return new Answer(input, slope, bend, least, most);
     }
 
     /** G at the nodes with one input moved; null where that is refused. What the input cannot change is not computed again. */
@@ -117,7 +117,7 @@ final class Response {
 
     /** The inputs that count, with their give or take. */
     List<Input> inputs() {
-        return inputs;
+        return answers.stream().map(Answer::input).toList();
     }
 
     /** Distance of node j below the staple's top, mm, ascending. */
@@ -136,14 +136,13 @@ final class Response {
             Arrays.fill(open[j], base[j]);
         }
         for (int i = 0; i < places.length; i++) {
-            double least = lowest.get(i);
-            double most = highest.get(i);
+            Answer answer = answers.get(i);
             double[] moved = x[places[i]];
             for (int m = 0; m < moves; m++) {
-                by[m] = Math.min(most, Math.max(least, moved[m]));
+                by[m] = Math.min(answer.highest, Math.max(answer.lowest, moved[m]));
             }
             for (int j = 0; j < NODES; j++) {
-                add(linear.get(i)[j], curved.get(i)[j], by, open[j]);
+                add(answer.slope[j], answer.bend[j], by, open[j]);
             }
         }
     }

@@ -3,8 +3,10 @@ package culm.blank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.Executor;
 
 import culm.geometry.GeometryException;
 import culm.geometry.profile.Quantity;
@@ -17,6 +19,7 @@ final class Slopes {
     private static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
             Inputs.WRAP_BOTTOM, Inputs.FINISHED, Inputs.SLIPPED, Inputs.CROOKED, Inputs.THREAD_DIAMETER, Inputs.THREAD_PITCH, Inputs.START_TURNS,
             Inputs.DELTA);
+    private final Optional<Executor> besides;
     private final Blank blank;
     private final double z;
     private final double top;
@@ -24,7 +27,9 @@ final class Slopes {
     private final double needed;
     private final double given;
 
-    Slopes(Blank blank, double z) {
+    /** @param besides where a part of the inputs is tried at the same time */
+    Slopes(Blank blank, double z, Optional<Executor> besides) {
+        this.besides = besides;
         this.blank = blank;
         this.z = z;
         this.top = blank.number(Inputs.STAPLE_LENGTH);
@@ -43,11 +48,12 @@ final class Slopes {
 
     /** dG/dx for every input that can matter, by path. */
     Map<String, Double> inputs() {
+        List<Input> moving = blank.inputs().stream().filter(i -> !WITHOUT_EFFECT.contains(i.path())).toList();
+        double[] slopes = new double[moving.size()];
+        Together.each(slopes.length, i -> slopes[i] = of(moving.get(i)), besides);
         Map<String, Double> all = new TreeMap<>();
-        for (Input input : blank.inputs()) {
-            if (!WITHOUT_EFFECT.contains(input.path())) {
-                all.put(input.path(), of(input));
-            }
+        for (int i = 0; i < slopes.length; i++) {
+            all.put(moving.get(i).path(), slopes[i]);
         }
         return all;
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
 
 /**
  * What closing, turns left and opening at the staple's top become when the inputs are moved within their give or take: quick enough for thousands of
@@ -36,12 +38,13 @@ final class Spread {
 
     /**
      * @param depth how far below the staple's top the closing is followed, mm, on the overlap
+     * @param besides where a part is computed at the same time
      * @throws culm.geometry.GeometryException when the blank, or the one that worked, cannot be computed there
      */
-    Spread(Blank blank, double depth) {
+    Spread(Blank blank, double depth, Optional<Executor> besides) {
         this.blank = blank;
         this.to = depth;
-        this.response = new Response(blank, 0, depth);
+        this.response = new Response(blank, 0, depth, besides);
         this.places = response.inputs().stream().mapToInt(i -> variable(i.path(), i.tolerance())).toArray();
         for (String path : List.of(Inputs.STAPLE_LENGTH, Inputs.WRAP_TOP, Inputs.THREAD_PITCH, Inputs.CROOKED)) {
             variable(path, blank.tolerance(path));
@@ -52,7 +55,7 @@ final class Spread {
         this.top = blank.number(Inputs.STAPLE_LENGTH);
         this.wrapTop = blank.number(Inputs.WRAP_TOP);
         this.pitch = blank.number(Inputs.THREAD_PITCH);
-        this.worked = blank.fit().map(Worked::new).orElse(null);
+        this.worked = blank.fit().map(f -> new Worked(f, besides)).orElse(null);
     }
 
     private int variable(String name, Tolerance tolerance) {
@@ -157,7 +160,7 @@ final class Spread {
         private final int top;
         private final int reading;
 
-        Worked(Fit fit) {
+        Worked(Fit fit, Optional<Executor> besides) {
             this.fit = fit;
             Blank old = fit.worked();
             double seen = old.number(Inputs.STAPLE_LENGTH) - Fit.seen(old, fit.turnsLeft());
@@ -166,7 +169,7 @@ final class Spread {
             double overlap = old.number(Inputs.STAPLE_LENGTH) - old.number(Inputs.TIE_LENGTH) + old.number(Inputs.FOLDED_LENGTH);
             low = Math.max(0, seen - around);
             high = Math.min(overlap, seen + around);
-            then = new Response(old, low, high);
+            then = new Response(old, low, high, besides);
             places = then.inputs().stream().mapToInt(i -> shared(old, i.path())).toArray();
             wrap = shared(old, Inputs.WRAP_TOP);
             pitch = shared(old, Inputs.THREAD_PITCH);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,7 @@ class GiveOrTakeTest {
     /** Closings of the moved blanks, sorted; positive infinity where the sides never close. */
     private static double[] draws(Blank blank) {
         Draws random = new Draws(96);
-        Spread spread = new Spread(blank, 1);
+        Spread spread = new Spread(blank, 1, Optional.empty());
         List<Input> inputs = blank.inputs().stream().filter(i -> spread.names().contains(i.path())).toList();
         return IntStream.range(0, DRAWS).parallel().mapToDouble(i -> {
             BlankBuilder edit = blank.edit();

@@ -26,15 +26,15 @@ public final class TurnsLeft implements Rule {
             return List.of();
         }
         double turns = a.turnsLeft().getAsDouble();
+        if (turns < 0) {
+            return List.of(); // the sides close above the wrap, which another rule tells
+        }
         double fewest = limits.get(Limits.TURNS_FEWEST);
         double most = limits.get(Limits.TURNS_MOST);
         String asked = "Wanted: " + Say.plain(limits.get(Limits.TURNS_WANTED)) + ", allowed " + Say.plain(fewest) + " to " + Say.plain(most) + ".";
         String source = "My limits; the defaults are common practice, no source.";
         Optional<Fix> fix = turns < fewest || turns > most ? Remedies.tieLength(a, limits) : Optional.empty();
         String remedy = fix.isPresent() ? "Change the tie length." : "No tie length in the house's limits gives the turns wanted: change the shape, the gouge or the staple.";
-        if (turns < 0) {
-            return List.of();
-        }
         if (turns < fewest) {
             return List.of(Finding.of(id(), Severity.ERROR, "The sides close with only " + Say.turns(turns) + " left. " + asked).at(Inputs.TIE_LENGTH)
                     .measured(turns).against(fewest).because(source).remedy(remedy).fix(fix));
