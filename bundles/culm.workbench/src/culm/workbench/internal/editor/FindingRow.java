@@ -28,7 +28,8 @@ final class FindingRow {
     private int whyFrom;
     private int fixFrom;
     private boolean fixBelow;
-    private int right;
+    private int textHeight;
+    private int right = -1;
 
     FindingRow(Finding finding, LengthUnit unit, Look look) {
         this.finding = finding;
@@ -64,7 +65,15 @@ final class FindingRow {
 
     /** Finds its place below another. @return where the next one goes */
     int place(int y, int width) {
+        if (width != right) {
+            measure(width);
+        }
         top = y;
+        bottom = top + 2 * AROUND + textHeight + (fixBelow ? fixHeight() : 0) + (open ? more.getBounds().height + 3 : 0);
+        return bottom;
+    }
+
+    private void measure(int width) {
         right = width;
         double why = more.getText().isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
         double fix = fixText().isEmpty() ? 0 : look.measure().width(fixText(), Size.BODY, false);
@@ -75,8 +84,7 @@ final class FindingRow {
         int room = Math.max(120, whyFrom - GAP - SIGN - 12);
         text.setWidth(room);
         more.setWidth(room);
-        bottom = top + 2 * AROUND + text.getBounds().height + (fixBelow ? fixHeight() : 0) + (open ? more.getBounds().height + 3 : 0);
-        return bottom;
+        textHeight = text.getBounds().height;
     }
 
     private int fixHeight() {
@@ -85,7 +93,7 @@ final class FindingRow {
 
     /** Where the proposal begins, below the top. */
     private int fixTop() {
-        return AROUND + (fixBelow ? text.getBounds().height + 2 : 0);
+        return AROUND + (fixBelow ? textHeight + 2 : 0);
     }
 
     int top() {
@@ -137,7 +145,7 @@ final class FindingRow {
         }
         if (open) {
             gc.setForeground(look.colour(Role.QUIET));
-            more.draw(gc, left + SIGN, y + text.getBounds().height + (fixBelow ? fixHeight() : 0) + 3);
+            more.draw(gc, left + SIGN, y + textHeight + (fixBelow ? fixHeight() : 0) + 3);
         }
     }
 }

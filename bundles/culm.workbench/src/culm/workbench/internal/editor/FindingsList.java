@@ -2,6 +2,7 @@ package culm.workbench.internal.editor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -72,16 +73,19 @@ final class FindingsList extends RowsList {
         if (now.equals(findings) && unit == shownIn) {
             return false;
         }
-        findings = now;
-        shownIn = unit;
         List<String> open = rows.stream().filter(FindingRow::isOpen).map(r -> r.finding().rule()).toList();
-        rows.forEach(FindingRow::dispose);
+        List<FindingRow> before = new ArrayList<>(rows);
         rows.clear();
         for (Finding finding : now) {
-            FindingRow row = new FindingRow(finding, unit, look());
+            Optional<FindingRow> same = before.stream().filter(r -> unit == shownIn && r.finding().equals(finding)).findFirst();
+            same.ifPresent(before::remove); // measuring its words takes long
+            FindingRow row = same.orElseGet(() -> new FindingRow(finding, unit, look()));
             row.open(open.contains(finding.rule()));
             rows.add(row);
         }
+        before.forEach(FindingRow::dispose);
+        findings = now;
+        shownIn = unit;
         selected = Math.min(selected, rows.size() - 1);
         setEnabled(!rows.isEmpty()); // nothing to go to
         layOut();

@@ -110,9 +110,12 @@ public final class NumberField extends Canvas {
             return;
         }
         shown = number;
-        if (origin != from || trouble != wrong) {
-            origin = from;
+        if (trouble != wrong) {
             trouble = wrong;
+            redraw();
+        }
+        if (origin != from) {
+            origin = from;
             dress();
         }
         if (!typed) {
