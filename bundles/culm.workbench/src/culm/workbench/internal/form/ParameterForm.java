@@ -37,7 +37,7 @@ public final class ParameterForm extends Composite implements FormContext {
     private final Details details;
     private final Set<String> opened = new HashSet<>();
     private final List<PartChoices> choices = new ArrayList<>();
-    private final List<PartLink> partLinks = new ArrayList<>();
+    private final List<List<PartLink>> partLinks = new ArrayList<>();
     private final Consumer<FileProblemException> refused;
     private FormPlan plan = new FormPlan(List.of());
 
@@ -67,7 +67,7 @@ public final class ParameterForm extends Composite implements FormContext {
         rebuild();
         rows.show();
         choices.forEach(PartChoices::show);
-        partLinks.forEach(PartLink::show);
+        partLinks.forEach(links -> PartLink.show(links, PART_ROOM));
         details.show();
     }
 
@@ -107,7 +107,9 @@ public final class ParameterForm extends Composite implements FormContext {
         title.setText(section.title());
         title.setFont(look().font(Size.BODY, SWT.BOLD));
         look().dress(title, Role.PAPER, Role.INK);
-        section.parts().forEach(part -> partLinks.add(new PartLink(head, session, part, PART_ROOM / section.parts().size(), refused)));
+        List<PartLink> links = section.parts().stream().map(part -> new PartLink(head, session, part, refused)).toList();
+        PartLink.show(links, PART_ROOM);
+        partLinks.add(links);
         if (!section.more().isEmpty() || !section.parts().isEmpty()) {
             LinkText more = new LinkText(head, look(), open ? "less" : "more", Size.SMALL);
             more.setLayoutData(new GridData(SWT.END, SWT.END, true, false));

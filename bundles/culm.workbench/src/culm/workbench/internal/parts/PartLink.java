@@ -1,5 +1,6 @@
 package culm.workbench.internal.parts;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -30,7 +31,6 @@ public final class PartLink {
     private final DesignSession session;
     private final Workshop workshop;
     private final String word;
-    private final int room;
     private final Consumer<FileProblemException> refused;
     private final LinkText link;
 
@@ -40,25 +40,46 @@ public final class PartLink {
      * @param parent where it goes
      * @param session the design
      * @param word staple, gouge, shape or thread
-     * @param room how wide it may be
      * @param refused told why something cannot be done
      */
-    public PartLink(Composite parent, DesignSession session, String word, int room, Consumer<FileProblemException> refused) {
+    public PartLink(Composite parent, DesignSession session, String word, Consumer<FileProblemException> refused) {
         this.session = session;
         this.workshop = session.workshop();
         this.word = word;
-        this.room = room;
         this.refused = refused;
         link = new LinkText(parent, workshop.look(), "", Size.SMALL);
         link.setData("culm.partLink", word);
         link.setData("culm.partLink.menu", this);
         link.onClick(() -> menu().setVisible(true));
-        show();
     }
 
-    /** Shows what is used now. */
-    public void show() {
+    /**
+     * Shows what is used now in links that stand side by side: a short name leaves its room to the others.
+     *
+     * @param links the links
+     * @param room how wide their names may be together
+     */
+    public static void show(List<PartLink> links, int room) {
+        List<Wanted> shortest = links.stream().map(PartLink::wanted).sorted(Comparator.comparingDouble(Wanted::width)).toList();
+        double left = room;
+        for (int i = 0; i < shortest.size(); i++) {
+            Wanted now = shortest.get(i);
+            double most = left / (shortest.size() - i);
+            now.link.show(now.name, most);
+            left -= Math.min(most, now.width);
+        }
+    }
+
+    /** What one would say, given room enough. */
+    private record Wanted(PartLink link, String name, double width) {
+    }
+
+    private Wanted wanted() {
         String name = name();
+        return new Wanted(this, name, workshop.look().measure().width(name, Size.SMALL, false));
+    }
+
+    private void show(String name, double room) {
         link.setToolTipText(word + ": " + name + (linked() ? ", linked" : "") + (locked() ? "." : ". Click to choose another."));
         String words = Clip.to(name, workshop.look().measure(), Size.SMALL, room) + " \u25be";
         if (!words.equals(link.words())) {

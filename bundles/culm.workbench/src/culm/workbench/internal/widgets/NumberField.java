@@ -247,7 +247,8 @@ public final class NumberField extends Canvas {
         }
         boolean focused = text.isFocusControl();
         boolean assumed = origin == Origin.ASSUMED;
-        Role edge = trouble ? Role.DOES_NOT : focused ? Role.THREAD : assumed ? Role.QUIET : Role.RULE;
-        FieldFrame.paint(e.gc, look, area, editable() ? Role.PANEL : Role.PAPER, edge, trouble || focused, assumed);
+        boolean taking = focused && editable(); // what may only be looked at does not look as if it took what is typed
+        Role edge = trouble ? Role.DOES_NOT : taking ? Role.THREAD : assumed ? Role.QUIET : Role.RULE;
+        FieldFrame.paint(e.gc, look, area, editable() ? Role.PANEL : Role.PAPER, edge, trouble || taking, assumed);
     }
 }

@@ -31,6 +31,7 @@ import culm.workbench.internal.widgets.NumberField;
 
 /** One field of a blank: its words and what it is written with. */
 final class FieldRow {
+    private static final int BRIEF = 100;
     private final LogField field;
     private final LogForm form;
     private final List<LinkText> choices = new ArrayList<>();
@@ -48,9 +49,11 @@ final class FieldRow {
         label.setToolTipText(field.help());
         label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(label, Role.PAPER, Role.QUIET);
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        data.widthHint = 100;
-        control(parent, workshop, used).setLayoutData(data);
+        Control control = control(parent, workshop, used);
+        boolean brief = text != null && field.kind() != LogField.Kind.WORDS;
+        GridData data = new GridData(brief ? SWT.BEGINNING : SWT.FILL, SWT.CENTER, true, false);
+        data.widthHint = BRIEF;
+        control.setLayoutData(data);
     }
 
     private Control control(Composite parent, Workshop workshop, Supplier<List<String>> used) {

@@ -21,7 +21,7 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** What stands in a log's editor: the blanks, and the pages beside them. */
 final class LogBody {
-    private static final int LIST = 354;
+    private static final int LIST = 368;
     private final BenchHeader header;
     private final FilterBar filter;
     private final LogRows rows = new LogRows();

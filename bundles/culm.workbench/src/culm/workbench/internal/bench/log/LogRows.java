@@ -15,7 +15,7 @@ final class LogRows implements GridModel {
     private static final List<GridColumn> COLUMNS = List.of(new GridColumn("number", "no.", "", "The number on the blank.", 38, true, false),
             new GridColumn("on", "tied on", "", "The day it was tied.", 84, false, false), new GridColumn("by", "by", "", "Who tied it.", 58, false, false),
             new GridColumn("turns", "turns left", "left | right", "Turns left when the sides closed, left and right.", 84, true, false),
-            new GridColumn("state", "result", "", "Whether it leaks, dries, was kept.", 88, false, false));
+            new GridColumn("state", "result", "", "Whether it leaks, dries, was kept.", 102, false, false));
     private List<LogEntry> entries = List.of();
     private List<Tied> tied = List.of();
 
