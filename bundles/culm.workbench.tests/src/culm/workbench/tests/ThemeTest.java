@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import culm.figures.Palette;
 import culm.figures.Rgb;
 import culm.figures.Role;
+import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.look.Tabs;
 
 /** Light and dark. */
@@ -91,7 +92,9 @@ class ThemeTest extends StudioTest {
 
     @Test
     void whatIsChosenInTheTreeHasTheColourOfTheThemeThatIsShown() throws Exception {
+        ui(() -> Workshop.of(workbench()).studio().open(folder));
         Tree tree = ui(() -> find(window().getShell(), Tree.class).get(0));
+        until("the studio is listed", () -> tree.getItemCount() > 0);
         ui(() -> tree.setSelection(tree.getItem(0)));
         Set<RGB> seen = new HashSet<>();
         try {
