@@ -92,7 +92,7 @@ public final class MapPlot {
     }
 
     private static String words(TwoWayMap.Region r) {
-        return r.failed().isEmpty() ? "passes every rule" : "fails: " + PlotWords.rules(r.failed());
+        return r.failed().isEmpty() ? "passes every rule" : "not passed: " + PlotWords.rules(r.failed());
     }
 
     /** What is said of the region that passes every rule: by which rules it is bounded. */

@@ -39,7 +39,7 @@ public final class Assumed implements Rule {
         Sensitivity first = assumed.get(0);
         return List.of(Finding.of(id(), Severity.ADVICE, "Assumed, not measured: " + String.join("; ", names.subList(0, Math.min(NAMED, names.size()))) + more + ".")
                 .at(first.input().path()).measuredLength(first.contribution())
-                .because(first.input().parameter().label() + " alone gives or takes " + Say.along(1.96 * first.contribution()) + " of the closing.")
+                .because("The " + first.input().parameter().label() + " alone gives or takes " + Say.along(1.96 * first.contribution()) + " of the closing.")
                 .remedy("Measure it, or fit the model to a blank of yours that worked."));
     }
 }

@@ -29,7 +29,7 @@ public final class SidesOpen implements Rule {
             Optional<Fix> fix = Remedies.tieLength(a, limits);
             return List.of(Finding.of(id(), Severity.ERROR, "The sides never close: still open by " + Say.across(open) + " at the staple's top.").at(Inputs.TIE_LENGTH)
                     .measuredLength(open).against(0).because("Sides that stay open leak. Common practice, no source.")
-                    .remedy(fix.isPresent() ? "Change the tie length." : "No tie length in the house's limits closes them: take a wider shape, a thinner gouge or a smaller staple.")
+                    .remedy(fix.isPresent() ? "Change the tie length." : "No tie length within my limits closes them: take a wider shape, a thinner gouge or a smaller staple.")
                     .fix(fix));
         }
         double closes = a.sidesCloseAt().getAsDouble();
@@ -40,6 +40,6 @@ public final class SidesOpen implements Rule {
         Optional<Fix> fix = Remedies.tieLength(a, limits);
         return List.of(Finding.of(id(), Severity.ERROR, "The sides close at " + Say.along(closes) + ", above the wrap: the blank leaks.").at(Inputs.TIE_LENGTH)
                 .measuredLength(closes).against(wrap).because("The sides have to close under the thread. Common practice, no source.")
-                .remedy(fix.isPresent() ? "Tie shorter." : "No tie length in the house's limits closes them under the wrap: take a wider shape or a thinner gouge.").fix(fix));
+                .remedy(fix.isPresent() ? "Tie shorter." : "No tie length within my limits closes them under the wrap: take a wider shape or a thinner gouge.").fix(fix));
     }
 }

@@ -34,7 +34,7 @@ public final class TurnsLeft implements Rule {
         String asked = "Wanted: " + Say.plain(limits.get(Limits.TURNS_WANTED)) + ", allowed " + Say.plain(fewest) + " to " + Say.plain(most) + ".";
         String source = "My limits; the defaults are common practice, no source.";
         Optional<Fix> fix = turns < fewest || turns > most ? Remedies.tieLength(a, limits) : Optional.empty();
-        String remedy = fix.isPresent() ? "Change the tie length." : "No tie length in the house's limits gives the turns wanted: change the shape, the gouge or the staple.";
+        String remedy = fix.isPresent() ? "Change the tie length." : "No tie length within my limits gives the turns wanted: change the shape, the gouge or the staple.";
         if (turns < fewest) {
             return List.of(Finding.of(id(), Severity.ERROR, "The sides close with only " + Say.turns(turns) + " left. " + asked).at(Inputs.TIE_LENGTH)
                     .measured(turns).against(fewest).because(source).remedy(remedy).fix(fix));

@@ -72,7 +72,7 @@ final class MapCommand extends Exploring {
         StringBuilder text = new StringBuilder(Words.say("%s: %s across %s, %,d crossings%n%n", name, map.x().label(), map.y().label(), all));
         for (TwoWayMap.Region r : map.regions().subList(0, Math.min(REGIONS, map.regions().size()))) {
             text.append(Words.say("  %7s  around %s %s, %s %s: %s%n", Words.percent((double) r.cells() / all), map.x().id(), map.x().text(r.labelX()), map.y().id(),
-                    map.y().text(r.labelY()), r.failed().isEmpty() ? "passes every rule; bounded by " + PlotWords.rules(r.bounds()) : "fails " + PlotWords.rules(r.failed())));
+                    map.y().text(r.labelY()), r.failed().isEmpty() ? "passes every rule; bounded by " + PlotWords.rules(r.bounds()) : "not passed: " + PlotWords.rules(r.failed())));
         }
         return text.toString();
     }

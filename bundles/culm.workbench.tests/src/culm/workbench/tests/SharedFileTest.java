@@ -60,7 +60,7 @@ class SharedFileTest extends StudioTest {
     void theSecondOneIsToldWhoAndLooksOnly() throws Exception {
         try (HoldsFile other = new HoldsFile(folder.resolve(FILE), "student A")) {
             DesignEditor editor = open(FILE);
-            assertTrue(ui(() -> said("student A has this file open since ")));
+            assertTrue(ui(() -> said("student A has had this file open since ")));
             keepPicture("open-elsewhere");
             assertFalse(ui(() -> looksEditable(editor)));
             type(editor, Inputs.TIE_LENGTH, "71");

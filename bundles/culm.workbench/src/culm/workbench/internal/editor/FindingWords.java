@@ -9,13 +9,17 @@ import culm.workbench.internal.numbers.LengthUnit;
 
 /** What is said below a finding when someone asks why. */
 final class FindingWords {
+    private static final double LEAST_IN_TENTHS = 0.5;
+
     private FindingWords() {
     }
 
     static String more(Finding finding, LengthUnit unit) {
         List<String> lines = new ArrayList<>();
         if (finding.value().isPresent() && finding.limit().isPresent()) {
-            lines.add("Now " + number(finding, finding.value().getAsDouble(), unit) + ", held against " + number(finding, finding.limit().getAsDouble(), unit) + ".");
+            double value = finding.value().getAsDouble();
+            String now = finding.lengths() || Math.abs(value) < LEAST_IN_TENTHS ? number(finding, value, unit) : Say.tenth(value);
+            lines.add("Now " + now + ", held against " + number(finding, finding.limit().getAsDouble(), unit) + ".");
         }
         if (!finding.why().isBlank()) {
             lines.add(finding.why());

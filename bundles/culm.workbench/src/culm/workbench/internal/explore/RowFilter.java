@@ -80,7 +80,7 @@ final class RowFilter extends Composite {
         found = Optional.of(now);
         rules = head.rules();
         List<String> kinds = new ArrayList<>(List.of("all of them", "those that pass", "those that fail"));
-        rules.forEach(r -> kinds.add("fails: " + PlotWords.rules(List.of(r))));
+        rules.forEach(r -> kinds.add("not passed: " + PlotWords.rules(List.of(r))));
         put(kind, kinds, 0);
         List<String> columns = new ArrayList<>(head.axes().stream().map(Axis::label).toList());
         columns.addAll(List.of("turns left", "sides close at", "open at the top"));

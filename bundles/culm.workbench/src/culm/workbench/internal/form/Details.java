@@ -58,7 +58,7 @@ public final class Details extends Composite {
         words.setText("give / take");
         plusMinus = new NumberField(this, context.look());
         GridData narrow = new GridData(SWT.FILL, SWT.CENTER, false, false);
-        narrow.widthHint = 76;
+        narrow.widthHint = 88;
         plusMinus.setLayoutData(narrow);
         plusMinus.onEnter(this::enter);
         measured = new Button(this, SWT.CHECK);
@@ -111,7 +111,7 @@ public final class Details extends Composite {
         setControlsVisible(!cell && row.value().isPresent());
         Tolerance known = row.tolerance();
         NumberForm fine = NumberForm.of(described.quantity(), context.units().now(), 0);
-        plusMinus.show("± " + fine.bare(known.plusMinus()), known.measured() ? Origin.MEASURED : Origin.ASSUMED, false);
+        plusMinus.show("± " + fine.text(known.plusMinus()), known.measured() ? Origin.MEASURED : Origin.ASSUMED, false);
         measured.setSelection(known.measured());
         plusMinus.lock(context.locked());
         measured.setEnabled(!context.locked());

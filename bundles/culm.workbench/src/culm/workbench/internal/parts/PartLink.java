@@ -81,7 +81,7 @@ public final class PartLink {
 
     private void show(String name, double room) {
         link.setToolTipText(word + ": " + name + (linked() ? ", linked" : "") + (locked() ? "." : ". Click to choose another."));
-        String words = Clip.to(name, workshop.look().measure(), Size.SMALL, room) + " \u25be";
+        String words = Clip.middle(name, workshop.look().measure(), Size.SMALL, room) + " \u25be";
         if (!words.equals(link.words())) {
             link.say(words);
             link.requestLayout();

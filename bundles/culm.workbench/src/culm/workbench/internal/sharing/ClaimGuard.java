@@ -91,7 +91,8 @@ public final class ClaimGuard {
     /** {@return who has it open and since when, the beginning of a sentence} */
     static String sentence(Holder holder) {
         String who = holder.who().isBlank() ? "Somebody else" : holder.who();
-        return who + " has this file open" + since(holder.since());
+        String since = since(holder.since());
+        return who + (since.isEmpty() ? " has this file open" : " has had this file open" + since);
     }
 
     private static String since(String given) {
