@@ -16,7 +16,7 @@ import culm.figures.Size;
 import culm.figures.Style;
 
 /**
- * Planned against measured for one blank: a row for each length and for the turns left. A row has as many decimals as what was given in it needs, and its
+ * Planned against measured for one blank: a row for each length and for the turns left. A row has as many decimals as what was measured needs, and its
  * difference is that of what is shown: what was measured is shown whole, so that is as near as the rounding of what was planned.
  */
 public final class PlannedTable {
@@ -24,9 +24,9 @@ public final class PlannedTable {
     private static final double LEFT = 14;
 
     private record Row(String words, OptionalDouble planned, OptionalDouble measured, boolean length) {
-        /** Decimals that show the reading whole, and a planned length too; one or two. */
+        /** Decimals that show the reading whole, a planned length until it is measured; one or two. */
         int digits() {
-            return whole(measured) && (!length || whole(planned)) ? 1 : 2;
+            return whole(length && measured.isEmpty() ? planned : measured) ? 1 : 2;
         }
 
         private static boolean whole(OptionalDouble value) {

@@ -73,7 +73,7 @@ public final class BatchActions {
     }
 
     private static String rows(List<FileProblem> problems) {
-        StringBuilder text = new StringBuilder("Left out, all other rows were taken:\n");
+        StringBuilder text = new StringBuilder("These rows were left out, all others were taken:\n");
         problems.stream().limit(20).forEach(p -> text.append('\n').append(p.message()));
         return problems.size() > 20 ? text + "\nand " + (problems.size() - 20) + " more" : text.toString();
     }

@@ -52,11 +52,22 @@ final class BatchPaste {
     static String took(BatchEdits edits, BatchCsv.Result read, boolean whole) {
         int[] counts = new int[2];
         Optional<String> refused = read.batch().staples().isEmpty() ? Optional.of("No staple was taken.") : edits.take(read.batch(), whole, counts);
-        StringBuilder said = new StringBuilder(refused.orElse(counts[0] + (counts[0] == 1 ? " staple" : " staples") + " taken" + (counts[1] > 0 ? ", " + counts[1] + " measured anew" : "") + "."));
+        StringBuilder said = new StringBuilder(refused.orElse(taken(counts[0], counts[1])));
         for (FileProblem problem : read.problems()) {
             said.append(' ').append(problem.message()).append('.');
         }
         return said.toString().replace("..", ".");
+    }
+
+    private static String taken(int come, int anew) {
+        if (come == 0 && anew > 0) {
+            return staples(anew) + " measured anew.";
+        }
+        return staples(come) + " taken" + (anew > 0 ? ", " + anew + " measured anew" : "") + ".";
+    }
+
+    private static String staples(int count) {
+        return count + (count == 1 ? " staple" : " staples");
     }
 
     private String cells(int row, int column, String text) {
