@@ -78,8 +78,8 @@ public final class Doubts {
             }
             double value = staple.middle(dimension).getAsDouble();
             if (NORMAL * Math.abs(value - middle) / spread > FAR) {
-                found.add(new Doubt(staple, dimension, value, capital(dimension.label()) + " " + across(value) + " is " + across(Math.abs(value - middle))
-                        + (value > middle ? " more" : " less") + " than the middle of the batch, " + across(middle) + "; most lie within " + across(spread / NORMAL) + " of that. " + slip(value)));
+                found.add(new Doubt(staple, dimension, value, capital(dimension.label()) + " " + Say.across(value) + " is " + Say.across(Math.abs(value - middle))
+                        + (value > middle ? " more" : " less") + " than the middle of the batch, " + Say.across(middle) + "; most lie within " + Say.across(spread / NORMAL) + " of that. " + slip(value)));
             }
         }
 
@@ -92,7 +92,7 @@ public final class Doubts {
         }
     }
 
-    /** A reading without its unit: its column has it. */
+    /** A reading without its unit, beside another one. */
     private static String across(double reading) {
         return Told.number(reading, 2);
     }

@@ -31,7 +31,7 @@ class DoubtsTest {
         List<Doubt> far = doubts(StapleReadings.of("x", 46.01, 3.38, 2.09));
         assertEquals(1, far.size());
         assertEquals(Dimension.LENGTH, far.get(0).dimension());
-        assertTrue(far.get(0).why().contains("1.00 less") && far.get(0).why().contains("whole millimetres"), far.get(0).why());
+        assertTrue(far.get(0).why().contains("1.00 mm less") && far.get(0).why().contains("whole millimetres"), far.get(0).why());
         assertTrue(doubts(StapleReadings.of("x", 47, 3.38, 20.9)).stream().anyMatch(d -> d.why().contains("point in the wrong place")));
         assertTrue(doubts(StapleReadings.of("x", 47, 2.09, 3.38)).stream().anyMatch(d -> d.why().contains("changed over")));
     }
@@ -41,7 +41,7 @@ class DoubtsTest {
         StapleReadings again = new StapleReadings("x", List.of(47.00, 47.01, 47.08), List.of(3.38), List.of(2.09), "", "");
         assertEquals("Repeated readings of length differ by 3.1 thou; this caliper explains 1.6 thou. Read it again.", Lengths.THOU.told(doubts(again).get(0).told()));
         String far = Lengths.THOU.told(doubts(StapleReadings.of("x", 46.01, 3.38, 2.09)).get(0).told());
-        assertTrue(far.startsWith("Length 1811.4 is 39.4 less than the middle of the batch, 1850.8; most lie within "), far);
+        assertTrue(far.startsWith("Length 1811.4 thou is 39.4 thou less than the middle of the batch, 1850.8 thou; most lie within "), far);
     }
 
     @Test
