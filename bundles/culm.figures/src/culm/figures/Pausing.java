@@ -8,6 +8,8 @@ import java.util.List;
 public final class Pausing {
     /** Left free around letters, drawing units. */
     static final double AROUND = 2;
+    /** What is left of it between two labels and no longer than this would look like a mark of its own. */
+    static final double SHORTEST = 14;
 
     private Pausing() {
     }
@@ -29,8 +31,9 @@ public final class Pausing {
         PathBuilder line = Path.start();
         double at = from;
         for (double[] gap : gaps) {
-            if (Math.min(gap[0], to) > at) {
-                line.move(x, at).line(x, Math.min(gap[0], to));
+            double end = Math.min(gap[0], to);
+            if (end - at > (at == from ? 0 : SHORTEST)) {
+                line.move(x, at).line(x, end);
             }
             at = Math.max(at, gap[1]);
         }

@@ -55,6 +55,13 @@ class PausingTest {
     }
 
     @Test
+    void noStubIsLeftBetweenTwoLabels() {
+        double high = text(50, 0, 0).box(FONT).height() + 2 * Pausing.AROUND;
+        assertEquals(2, runs(Pausing.up(50, 0, 200, List.of(text(50, 60, 0), text(50, 60 + high + Pausing.SHORTEST - 1, 0)), FONT)).size());
+        assertEquals(3, runs(Pausing.up(50, 0, 200, List.of(text(50, 60, 0), text(50, 60 + high + Pausing.SHORTEST + 1, 0)), FONT)).size());
+    }
+
+    @Test
     void lettersThatTakeAllOfItLeaveNothing() {
         assertTrue(Pausing.up(50, 38, 41, List.of(text(50, 40, 0)), FONT).isEmpty());
         assertEquals(1, runs(Pausing.up(50, 40, 200, List.of(text(50, 40, 0), text(50, 42, 0)), FONT)).size());

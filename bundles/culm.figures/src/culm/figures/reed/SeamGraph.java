@@ -86,7 +86,7 @@ final class SeamGraph {
 
     private void grid(Pen p, Axis y) {
         double from = within(scale.x(Math.max(0, reed.caneEnd())) - 10, NUMBERS_ROOM, 80);
-        double to = within(scale.x(reed.stapleTop()) + 34, 80, 0);
+        double to = within(scale.x(reed.stapleTop()), 80, 0);
         if (reed.wrapTop() > reed.wrapBottom()) {
             double left = Math.max(scale.left(), scale.x(reed.wrapBottom()));
             double right = Math.min(scale.right(), scale.x(reed.wrapTop()));

@@ -121,8 +121,12 @@ final class FindingsList extends RowsList {
 
     @Override
     protected void layOut() {
-        place(getClientArea().width);
+        int width = getClientArea().width;
+        place(width);
         bar();
+        if (getClientArea().width != width) { // the bar came or went
+            place(getClientArea().width);
+        }
         if (isFocusControl() && selected >= 0) {
             reveal(rows.get(selected).top(), rows.get(selected).bottom());
         }

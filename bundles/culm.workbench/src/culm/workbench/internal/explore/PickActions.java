@@ -76,7 +76,7 @@ public final class PickActions extends Composite {
     /** Asks for a name and keeps it as a variant. */
     public void keep() {
         act((what, made) -> {
-            Optional<String> name = ask("Keep as a variant", what.words());
+            Optional<String> name = ask("Keep as a variant", "Name of the variant", what.words());
             if (name.isPresent()) {
                 session.change(edits -> edits.keep(made, name.get()), "");
             }
@@ -86,7 +86,7 @@ public final class PickActions extends Composite {
     /** Asks for a name and opens it as a new design. */
     public void open() {
         act((what, made) -> {
-            Optional<String> name = ask("Open as a new design", session.design().getName() + ", " + what.words());
+            Optional<String> name = ask("Open as a new design", "Name of the design", session.design().getName() + ", " + what.words());
             if (name.isPresent()) {
                 open(workshop, session, made, name.get());
             }
@@ -104,8 +104,8 @@ public final class PickActions extends Composite {
         new Opening(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage()).open(path);
     }
 
-    private Optional<String> ask(String title, String first) {
-        InputDialog dialog = new InputDialog(getShell(), title, "Its name", first, text -> text.isBlank() ? "A name is needed." : null);
+    private Optional<String> ask(String title, String what, String first) {
+        InputDialog dialog = new InputDialog(getShell(), title, what, first, text -> text.isBlank() ? "A name is needed." : null);
         return dialog.open() == Window.OK ? Optional.of(dialog.getValue().strip()) : Optional.empty();
     }
 }

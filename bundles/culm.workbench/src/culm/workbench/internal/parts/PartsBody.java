@@ -140,9 +140,9 @@ final class PartsBody {
 
     private void remove(Part part) {
         int used = users.count();
-        if (used > 0 && !MessageDialog.openConfirm(all.getShell(), "Remove " + PartWords.name(part),
-                "Remove " + PartWords.name(part) + "? " + used + (used == 1 ? " design uses it and cannot be told without it." : " designs use it and cannot be told without it.")
-                        + " Undo puts it back.")) {
+        if (used > 0 && MessageDialog.open(MessageDialog.CONFIRM, all.getShell(), "Remove " + PartWords.name(part),
+                "Remove " + PartWords.name(part) + "? " + used + (used == 1 ? " design uses it and cannot be computed without it." : " designs use it and cannot be computed without it.")
+                        + " Undo puts it back.", SWT.NONE, "Remove", "Cancel") != 0) {
             return;
         }
         Attempt.at(() -> session.remove(part), refused);

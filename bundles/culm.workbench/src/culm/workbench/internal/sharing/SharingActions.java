@@ -8,15 +8,18 @@ import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.window.Window;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.dialogs.ElementListSelectionDialog;
+import org.eclipse.ui.dialogs.FilteredList;
 
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
+import culm.model.text.NaturalOrder;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.editor.DesignSession;
@@ -107,7 +110,14 @@ public final class SharingActions {
             return;
         }
         List<StudioEntry> others = workshop.studio().index().map(i -> i.of(FileKind.DESIGN).stream().filter(e -> !e.file().equals(first.get())).toList()).orElse(List.of());
-        ElementListSelectionDialog dialog = new ElementListSelectionDialog(shell(), LabelProvider.createTextProvider(e -> ((StudioEntry) e).title()));
+        ElementListSelectionDialog dialog = new ElementListSelectionDialog(shell(), LabelProvider.createTextProvider(e -> ((StudioEntry) e).title())) {
+            @Override
+            protected FilteredList createFilteredList(Composite parent) {
+                FilteredList list = super.createFilteredList(parent);
+                list.setComparator((a, b) -> NaturalOrder.INSTANCE.compare((String) a, (String) b));
+                return list;
+            }
+        };
         dialog.setTitle("Compare with");
         dialog.setMessage("The other design");
         dialog.setElements(others.toArray());

@@ -8,6 +8,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
@@ -66,7 +67,7 @@ public final class StudioActions {
     /** Asks for a name and begins a new file of parts. */
     public void newParts() {
         Optional<Studio> studio = studio();
-        Optional<String> name = studio.flatMap(s -> ask("New parts file", "Its name", ""));
+        Optional<String> name = studio.flatMap(s -> ask("New parts file", "Name of the parts file", ""));
         name.ifPresent(n -> {
             PartsFile parts = ModelFactory.eINSTANCE.createPartsFile();
             parts.setName(n);
@@ -89,7 +90,7 @@ public final class StudioActions {
 
     /** Gives the chosen file another name. */
     public void rename() {
-        chosenEntry().ifPresent(entry -> ask("Rename", "Its name", entry.title()).ifPresent(name -> attempt(() -> {
+        chosenEntry().ifPresent(entry -> ask("Rename", "New name of " + entry.title(), entry.title()).ifPresent(name -> attempt(() -> {
             Set<StudioEntry> users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry) : Set.of();
             for (StudioEntry user : users) {
                 requireSaved(user);
@@ -109,9 +110,9 @@ public final class StudioActions {
     public void remove() {
         chosenEntry().ifPresent(entry -> attempt(() -> {
             int users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry).size() : 0;
-            if (users > 0 && !MessageDialog.openConfirm(shell(), "Remove " + entry.title(),
-                    "Remove " + entry.title() + "? " + users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be told without them."
-                            + " It goes into the folder .removed, and Undo puts it back.")) {
+            if (users > 0 && MessageDialog.open(MessageDialog.CONFIRM, shell(), "Remove " + entry.title(),
+                    "Remove " + entry.title() + "? " + users + (users == 1 ? " design uses" : " designs use") + " its parts and cannot be computed without them."
+                            + " It goes into the folder .removed, and Undo puts it back.", SWT.NONE, "Remove", "Cancel") != 0) {
                 return;
             }
             requireSaved(entry);
