@@ -26,6 +26,7 @@ import culm.workbench.internal.widgets.RowsList;
  */
 final class FindingsList extends RowsList {
     private static final int LEFT = 12;
+    private static final int BAR = 8;
     private static final int STEP = 20;
     /** The space below a row, of which some may be cut, points. */
     private static final int CUT = 4;
@@ -123,9 +124,10 @@ final class FindingsList extends RowsList {
     protected void layOut() {
         int width = getClientArea().width;
         place(width);
+        boolean before = getVerticalBar().getVisible();
         bar();
-        if (getClientArea().width != width) { // the bar came or went
-            place(getClientArea().width);
+        if (getVerticalBar().getVisible() != before) {
+            place(width);
         }
         if (isFocusControl() && selected >= 0) {
             reveal(rows.get(selected).top(), rows.get(selected).bottom());
@@ -135,8 +137,9 @@ final class FindingsList extends RowsList {
 
     private int place(int width) {
         int y = headHeight();
+        int room = width - LEFT - (getVerticalBar().getVisible() ? BAR : 0); // it may lie over the list
         for (FindingRow row : rows) {
-            y = row.place(y, width - LEFT);
+            y = row.place(y, room);
         }
         return y;
     }
