@@ -16,7 +16,7 @@ import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.widgets.ScrolledColumn;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** The assistant for a new design, and a fit to a blank that works, from end to end. */
 class AssistantTest extends StudioTest {
@@ -109,7 +109,7 @@ class AssistantTest extends StudioTest {
             assertEquals("the blank that worked and now", drawn.onScreen().orElseThrow().title());
             assertTrue(drawn.onPaper(1).isPresent());
             assertTrue(drawn.table().rows().stream().anyMatch(r -> r[1] != r[2]), "how far the sides are open differs somewhere");
-            ScrolledColumn column = find(workbench().getActiveWorkbenchWindow().getShell(), ScrolledColumn.class).stream().filter(ScrolledColumn::isVisible).findFirst().orElseThrow();
+            ScrollPage column = find(workbench().getActiveWorkbenchWindow().getShell(), ScrollPage.class).stream().filter(ScrollPage::isVisible).findFirst().orElseThrow();
             key(display().getFocusControl(), SWT.PAGE_DOWN, 0);
             assertTrue(column.getOrigin().y > 0, "the drawing is reached by keys while the focus is in the form");
             key(display().getFocusControl(), SWT.PAGE_UP, 0);

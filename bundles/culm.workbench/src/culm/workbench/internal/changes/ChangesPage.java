@@ -24,7 +24,7 @@ import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.graphs.OverlayCanvas;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.LinkText;
-import culm.workbench.internal.widgets.ScrolledColumn;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** What changes if: the difference to the blank that worked first, then number by number; changes are tried here before they are made. */
 public final class ChangesPage extends Composite {
@@ -33,7 +33,7 @@ public final class ChangesPage extends Composite {
     private final Trial trial;
     private final Label sentence;
     private final TrialControls controls;
-    private final ScrolledColumn scroll;
+    private final ScrollPage scroll;
     private final ComparisonCanvas canvas;
     private final OverlayCanvas overlay;
     private final LinkText use;
@@ -80,16 +80,10 @@ public final class ChangesPage extends Composite {
             show();
         });
         clear.setVisible(false);
-        GridLayout below = new GridLayout();
-        below.marginWidth = 0;
-        below.marginHeight = 0;
-        below.verticalSpacing = 8;
-        scroll = new ScrolledColumn(this, workshop.look(), below);
+        scroll = new ScrollPage(this, workshop.look());
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
-        canvas = new ComparisonCanvas(scroll.column(), workshop.look());
-        canvas.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
-        overlay = new OverlayCanvas(scroll.column(), workshop.look(), workshop.units());
-        overlay.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        canvas = new ComparisonCanvas(scroll.content(), workshop.look());
+        overlay = new OverlayCanvas(scroll.content(), workshop.look(), workshop.units());
         Runnable end = workshop.units().onChange(this::show);
         addListener(SWT.Dispose, e -> end.run());
     }

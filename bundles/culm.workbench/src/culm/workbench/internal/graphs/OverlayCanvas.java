@@ -26,6 +26,8 @@ public final class OverlayCanvas extends DrawnCanvas implements Figure {
     private static final double ROW = 0.5;
     private final Units units;
     private Optional<Two> shown = Optional.empty();
+    private Optional<Drawing> drawn = Optional.empty();
+    private double drawnFor;
 
     /**
      * Two reeds.
@@ -64,7 +66,16 @@ public final class OverlayCanvas extends DrawnCanvas implements Figure {
 
     @Override
     protected void forget() {
-        // It is laid out whenever it is asked for.
+        drawn = Optional.empty();
+    }
+
+    private Optional<Drawing> fitting(int width) {
+        double room = Math.max(LEAST, Math.min(WIDEST, width));
+        if (drawn.isEmpty() || drawnFor != room) {
+            drawn = drawing(room, look().measure());
+            drawnFor = room;
+        }
+        return drawn;
     }
 
     private Optional<Drawing> drawing(double width, TextMeasure measure) {
@@ -74,8 +85,7 @@ public final class OverlayCanvas extends DrawnCanvas implements Figure {
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
         int width = Math.min(WIDEST, wHint == SWT.DEFAULT ? WIDEST : wHint);
-        int height = drawing(Math.max(LEAST, width), look().measure()).map(d -> (int) Math.ceil(d.height())).orElse(20);
-        return new Point(width, height);
+        return new Point(width, fitting(width).map(d -> (int) Math.ceil(d.height())).orElse(20));
     }
 
     @Override
@@ -85,7 +95,7 @@ public final class OverlayCanvas extends DrawnCanvas implements Figure {
 
     @Override
     public Optional<Drawing> onScreen() {
-        return drawing(Math.max(LEAST, Math.min(WIDEST, getClientArea().width)), look().measure());
+        return fitting(getClientArea().width);
     }
 
     @Override

@@ -17,7 +17,7 @@ import culm.workbench.internal.graphs.OverlayCanvas;
 import culm.workbench.internal.sharing.StudioEditor;
 import culm.workbench.internal.widgets.Focus;
 import culm.workbench.internal.widgets.LinkText;
-import culm.workbench.internal.widgets.ScrolledColumn;
+import culm.workbench.internal.widgets.ScrollPage;
 import culm.workbench.internal.widgets.SignLine;
 
 /** Two designs as they are saved: drawn over each other, their results side by side, and the numbers in which they differ. */
@@ -27,7 +27,7 @@ public final class PairEditor extends StudioEditor {
     private PairInput input;
     private Recompute<PairShown> recompute;
     private PairShown shown = PairShown.NOTHING;
-    private ScrolledColumn scroll;
+    private ScrollPage scroll;
     private OverlayCanvas canvas;
     private PairTable table;
     private Label problem;
@@ -54,8 +54,10 @@ public final class PairEditor extends StudioEditor {
         layout.marginWidth = 18;
         layout.marginHeight = 10;
         layout.verticalSpacing = 4;
-        scroll = new ScrolledColumn(parent, workshop().look(), layout);
-        Composite page = scroll.column();
+        scroll = new ScrollPage(parent, workshop().look());
+        Composite page = new Composite(scroll.content(), SWT.NONE);
+        page.setLayout(layout);
+        workshop().look().dress(page, Role.PAPER, Role.INK);
         for (int i = 0; i < 2; i++) {
             boolean left = i == 0;
             names[i] = new LinkText(page, workshop().look(), "", Size.HEADING);

@@ -22,9 +22,9 @@ import culm.figures.Lengths;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** What comes of a batch: the settings, the staples set aside, the readings in doubt, and the drawing of them all. */
 final class PlanPane extends Composite {

@@ -19,8 +19,8 @@ import culm.model.LogEntry;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** One blank: all its fields, and beside them what was planned against what was measured. */
 final class BlankPage extends Composite {

@@ -17,9 +17,9 @@ import culm.bench.log.Tied;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.bench.page.DrawingCanvas;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** Whose blanks leak, which batch makes keepers, how the turns run: charts of the blanks that pass the filter. */
 final class ChartsPage extends Composite {

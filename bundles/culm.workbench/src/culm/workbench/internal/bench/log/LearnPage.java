@@ -22,10 +22,10 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.sharing.Attempt;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** What the log teaches, group by group, and its use in a design. */
 final class LearnPage extends Composite {

@@ -20,9 +20,9 @@ import culm.figures.Numbers;
 import culm.figures.Role;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** What is drying, what goes to whom, and which blanks are furthest from their plan. */
 final class WhoPage extends Composite {

@@ -17,9 +17,9 @@ import culm.figures.Role;
 import culm.workbench.internal.bench.page.DrawingCanvas;
 import culm.workbench.internal.bench.page.Note;
 import culm.workbench.internal.bench.page.NoteList;
-import culm.workbench.internal.bench.page.ScrollPage;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** What went wrong with the chosen blank: the answer, the causes by rank, and for each the check to make next. */
 final class WrongPage extends Composite {
