@@ -30,7 +30,9 @@ public final class Blank {
     private final Map<String, Double> numbers;
     private final Map<String, Tolerance> tolerances;
     private final Fit fit;
-    private Parts parts;
+    private Blank relative;
+    private volatile Parts parts;
+    private volatile List<Input> inputs;
 
     Blank(BlankBuilder b) {
         this.staple = b.staple;
@@ -42,6 +44,7 @@ public final class Blank {
         this.numbers = Collections.unmodifiableMap(new HashMap<>(b.numbers));
         this.tolerances = Collections.unmodifiableMap(new HashMap<>(b.tolerances));
         this.fit = b.fit;
+        this.relative = b.relative;
     }
 
     /** A builder that starts from what this blank says. */
@@ -73,6 +76,15 @@ public final class Blank {
 
     /** Every number that this blank has, in the order of the bench. */
     public List<Input> inputs() {
+        List<Input> known = inputs;
+        if (known == null) {
+            known = List.copyOf(found());
+            inputs = known;
+        }
+        return known;
+    }
+
+    private List<Input> found() {
         List<Input> all = new ArrayList<>();
         for (String path : Paths.all(this)) {
             Parameter parameter = Paths.parameter(this, path);
@@ -92,9 +104,15 @@ public final class Blank {
      */
     public synchronized Parts parts() {
         if (parts == null) {
-            parts = PartsCheck.build(this);
+            parts = PartsCheck.build(this, Optional.ofNullable(relative));
+            relative = null;
         }
         return parts;
+    }
+
+    /** This blank, or the one it was made from, whose parts are made; empty when none are. */
+    synchronized Optional<Blank> made() {
+        return Optional.ofNullable(parts != null ? this : relative);
     }
 
     /** The staple's outside: its type and values. */

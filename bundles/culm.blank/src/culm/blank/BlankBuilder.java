@@ -19,6 +19,7 @@ public final class BlankBuilder {
     final Map<String, Double> numbers = new HashMap<>();
     final Map<String, Tolerance> tolerances = new HashMap<>();
     Fit fit;
+    Blank relative;
 
     /** The three profiles every blank needs. */
     public BlankBuilder(Profile<StapleType> staple, Profile<GougeType> gouge, Profile<ShapeType> shape) {
@@ -35,6 +36,7 @@ public final class BlankBuilder {
         numbers.putAll(from.numbers());
         tolerances.putAll(from.tolerances());
         fit = from.fit().orElse(null);
+        relative = from.made().orElse(null);
     }
 
     /** Puts another staple in. */

@@ -73,16 +73,17 @@ final class GiveOrTake {
         double[] middle = column(spread.at(new double[spread.names().size()][1]), 0);
         double[] first = firstOrder(spread);
         double[][] drawn = draws(spread);
-        openAtTop = Optional.of(band(middle[2], first[2], Tails.of(drawn[2]), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+        Tails[] tails = new Tails[drawn.length];
+        Together.each(tails.length, i -> tails[i] = Tails.of(drawn[i]), besides);
+        openAtTop = Optional.of(band(middle[2], first[2], tails[2], Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
         if (!closes) {
             return true;
         }
         double top = blank.number(Inputs.STAPLE_LENGTH);
         double wrap = (blank.number(Inputs.WRAP_TOP) - top) / blank.number(Inputs.THREAD_PITCH);
-        Tails heights = Tails.of(drawn[0]);
-        closing = Optional.of(band(middle[0], first[0], heights, top - overlap, top));
-        turns = Optional.of(band(middle[1], first[1], Tails.of(drawn[1]), wrap, Double.POSITIVE_INFINITY));
-        return heights.low > top - look;
+        closing = Optional.of(band(middle[0], first[0], tails[0], top - overlap, top));
+        turns = Optional.of(band(middle[1], first[1], tails[1], wrap, Double.POSITIVE_INFINITY));
+        return tails[0].low > top - look;
     }
 
     /** Where 95 % of the draws end on either side, and the share of those without an end. */

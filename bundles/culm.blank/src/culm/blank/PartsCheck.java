@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 import culm.geometry.GeometryException;
@@ -25,11 +26,24 @@ import culm.geometry.words.Told;
 
 /** Checks every number of a blank against its description and builds the geometry of the parts; refuses with the full path. */
 final class PartsCheck {
+    private static final List<String> OF_STAPLE = List.of(Inputs.STAPLE_LENGTH, Inputs.WALL, Inputs.CHECK_TURNS, Inputs.CHECK_THREAD, Inputs.CHECK_LENGTH);
+    private static final List<String> OF_GOUGE = List.of(Inputs.TUBE, Inputs.FOLDED_LENGTH);
+    private static final List<String> OF_SHAPE = List.of(Inputs.FOLDED_LENGTH);
+
+    private record ProfileOf(String word, Function<Blank, Profile<?>> of) {
+        static final List<ProfileOf> ALL = List.of(new ProfileOf("staple", Blank::staple), new ProfileOf("gouge", Blank::gouge),
+                new ProfileOf("gougeEnd", b -> b.gougeEnd().orElse(null)), new ProfileOf("shape", Blank::shape));
+    }
+
     private PartsCheck() {
     }
 
     /** Every number that is missing, out of its range or out of order, with its full path; what the types themselves refuse is not in it. */
     static List<GeometryException> problems(Blank blank) {
+        return problems(blank, Optional.empty());
+    }
+
+    private static List<GeometryException> problems(Blank blank, Optional<Blank> like) {
         List<GeometryException> found = new ArrayList<>();
         Inputs.all().forEach((path, described) -> {
             double value = blank.number(path);
@@ -37,10 +51,12 @@ final class PartsCheck {
                 described.refusal(value).ifPresent(why -> found.add(new GeometryException(path, sentence(why))));
             }
         });
-        of("staple", blank.staple(), found);
-        of("gouge", blank.gouge(), found);
-        blank.gougeEnd().ifPresent(end -> of("gougeEnd", end, found));
-        of("shape", blank.shape(), found);
+        for (ProfileOf part : ProfileOf.ALL) {
+            Profile<?> profile = part.of().apply(blank);
+            if (profile != null && like.filter(b -> part.of().apply(b) == profile).isEmpty()) {
+                of(part.word(), profile, found);
+            }
+        }
         if (blank.cut().edges() == EdgeKind.TWO_WIDTHS) {
             blank.insideWidths().ifPresentOrElse(
                     rows -> Rows.problems(MeasuredShape.TABLE, rows).forEach(p -> found.add(p.under("inside"))),
@@ -53,20 +69,38 @@ final class PartsCheck {
         under(part, profile.type(), () -> profile.type().problems(profile.values())).forEach(p -> found.add(p.under(part)));
     }
 
-    static Parts build(Blank blank) {
-        List<GeometryException> wrong = problems(blank);
+    /** @param like another blank whose parts are made; what is the same in both is taken from it */
+    static Parts build(Blank blank, Optional<Blank> like) {
+        List<GeometryException> wrong = problems(blank, like);
         if (!wrong.isEmpty()) {
             throw wrong.get(0);
         }
+        Optional<Blank> staple = like.filter(b -> b.staple() == blank.staple() && same(blank, b, OF_STAPLE));
+        Optional<Blank> gouge = like.filter(b -> b.gouge() == blank.gouge() && b.gougeEnd().equals(blank.gougeEnd()) && same(blank, b, OF_GOUGE));
+        Optional<Blank> width = like.filter(b -> b.shape() == blank.shape() && same(blank, b, OF_SHAPE));
+        return new Parts(staple.map(b -> b.parts().staple()).orElseGet(() -> staple(blank)), gouge.map(b -> b.parts().gouge()).orElseGet(() -> gouge(blank)),
+                width.map(b -> b.parts().width()).orElseGet(() -> width(blank)), inside(blank), blank.number(Inputs.FOLDED_LENGTH));
+    }
+
+    private static boolean same(Blank blank, Blank other, List<String> numbers) {
+        return numbers.stream().allMatch(path -> Double.compare(blank.number(path), other.number(path)) == 0);
+    }
+
+    private static Staple staple(Blank blank) {
         double length = blank.number(Inputs.STAPLE_LENGTH);
-        double radius = blank.number(Inputs.TUBE) / 2;
-        double folded = blank.number(Inputs.FOLDED_LENGTH);
         StapleOutside outside = under("staple", blank.staple().type(), () -> blank.staple().type().outside(topMeasured(blank, length), length));
-        Staple staple = under("staple", blank.staple().type(), () -> new Staple(outside, blank.number(Inputs.WALL)));
+        return under("staple", blank.staple().type(), () -> new Staple(outside, blank.number(Inputs.WALL)));
+    }
+
+    private static Gouge gouge(Blank blank) {
+        double radius = blank.number(Inputs.TUBE) / 2;
         GougeSection fold = under("gouge", blank.gouge().type(), () -> blank.gouge().type().section(blank.gouge().values(), radius));
         GougeSection end = blank.gougeEnd().map(e -> under("gougeEnd", e.type(), () -> e.type().section(e.values(), radius))).orElse(null);
-        ShapeWidth width = under("shape", blank.shape().type(), () -> blank.shape().type().width(blank.shape().values(), folded));
-        return new Parts(staple, new Gouge(radius, fold, end, folded), width, inside(blank), folded);
+        return new Gouge(radius, fold, end, blank.number(Inputs.FOLDED_LENGTH));
+    }
+
+    private static ShapeWidth width(Blank blank) {
+        return under("shape", blank.shape().type(), () -> blank.shape().type().width(blank.shape().values(), blank.number(Inputs.FOLDED_LENGTH)));
     }
 
     /** A perimeter measured with thread scales the top's axes: P = sqrt((l/n)^2 - d^2) - pi d. */

@@ -18,7 +18,7 @@ final class Spread {
     private static final String READING = "reading";
     private static final String BEFORE = "worked:";
     /** How nearly zero the seam has to be, mm; the closing is then as near as nothing to where it is. */
-    private static final double SHUT = 1e-9;
+    private static final double SHUT = 1e-7;
     private static final int ROUNDS = 30;
 
     private final Blank blank;
