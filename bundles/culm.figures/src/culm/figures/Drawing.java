@@ -29,32 +29,6 @@ public record Drawing(double width, double height, String title, String descript
         return new Group(Part.PAGE, title, x, y, java.util.Optional.empty(), items);
     }
 
-    /** The items below the first one with letters, as a drawing of their own: they can be painted where no font is at hand. */
-    public Drawing belowText() {
-        return with(items.subList(0, firstText()));
-    }
-
-    /** The first item with letters and all above it, as a drawing of their own. */
-    public Drawing fromText() {
-        return with(items.subList(firstText(), items.size()));
-    }
-
-    private Drawing with(List<Item> some) {
-        return new Drawing(width, height, title, description, some);
-    }
-
-    private int firstText() {
-        int i = 0;
-        while (i < items.size() && !lettered(items.get(i))) {
-            i++;
-        }
-        return i;
-    }
-
-    private static boolean lettered(Item item) {
-        return item instanceof Text || item instanceof Group g && g.items().stream().anyMatch(Drawing::lettered);
-    }
-
     /** Every handle at its place in the drawing, in the order of painting. */
     public List<Handle> handles() {
         List<Handle> all = new ArrayList<>();

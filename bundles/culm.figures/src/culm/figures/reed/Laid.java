@@ -11,11 +11,14 @@ import culm.geometry.shape.Edge;
 
 /**
  * Cane laid around a section, for drawing: theta turns from the blade's middle, mu is the length on the mid-surface, phi the cane's own angle.
- * d phi / d theta = (rho + q t / 2) / (g (R - t / 2)), mu = g (R phi - T / 2), by Runge and Kutta's fourth-order steps of about a degree;
- * mu(pi/2) agrees with {@link culm.blank.Seam#needed(double)} within 1e-6 mm. Above a staple the same is used with no staple inside.
+ * d phi / d theta = (rho + q t / 2) / (g (R - t / 2)), mu = g (R phi - T / 2), by Runge and Kutta's fourth-order steps of about a degree,
+ * or of three for an outline alone; in steps of a degree mu(pi/2) agrees with {@link culm.blank.Seam#needed(double)} within 1e-6 mm. Above a staple the same is used with no staple inside.
  */
 final class Laid {
-    private static final int STEPS = 90;
+    /** Steps to the seam for a section. */
+    static final int FINE = 90;
+    /** Steps to the seam for how far the cane reaches: half a thousandth of a mm from that of fine ones. */
+    static final int COARSE = 30;
     private static final double BEYOND = 0.5;
     private static final int EDGE_POINTS = 6;
     private static final int FACE_POINTS = 48;
@@ -33,17 +36,17 @@ final class Laid {
     record Growth(double gougeWidth, double shapeWidth, double thickness, double delta) {
     }
 
-    Laid(Section section, Gouge gouge, GougeSection cane, Growth growth) {
+    Laid(Section section, Gouge gouge, GougeSection cane, Growth growth, int steps) {
         this.section = section;
         this.gouge = gouge;
         this.cane = cane;
         this.growth = growth;
-        int beyond = (int) Math.ceil(STEPS * BEYOND / (Math.PI / 2));
-        int n = STEPS + beyond + 1;
+        int beyond = (int) Math.ceil(steps * BEYOND / (Math.PI / 2));
+        int n = steps + beyond + 1;
         theta = new double[n];
         mu = new double[n];
         phi = new double[n];
-        double h = Math.PI / 2 / STEPS;
+        double h = Math.PI / 2 / steps;
         for (int i = 1; i < n; i++) {
             double at = theta[i - 1];
             double p = phi[i - 1];
@@ -60,7 +63,7 @@ final class Laid {
             thicknessSoFar += (phi[i] - phi[i - 1]) / 6 * (cane.thickness(phi[i - 1]) + 4 * middle + cane.thickness(phi[i]));
             mu[i] = growth.gougeWidth() * (gouge.tubeRadius() * phi[i] - thicknessSoFar / 2);
         }
-        needed = mu[STEPS];
+        needed = mu[steps];
     }
 
     private double slope(double at, double p) {

@@ -1,7 +1,9 @@
 package culm.figures.reed;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
@@ -15,6 +17,8 @@ final class Outlines {
     private static final double JOINED = 2;
     private final Reed reed;
     private final List<double[]> caneWide = new ArrayList<>();
+    /** By height, as far as they were made for the wide side; the cut asks at the same heights. */
+    private final Map<Double, Sketch> sketches = new HashMap<>();
 
     Outlines(Reed reed) {
         this.reed = reed;
@@ -65,14 +69,11 @@ final class Outlines {
 
     private double sketched(double z, java.util.function.ToDoubleFunction<Sketch> what) {
         try {
-            return reed.covered(z) ? what.applyAsDouble(reed.sketch(z)) : reed.middle(Math.min(z, reed.fold()));
+            Sketch known = sketches.get(z);
+            return known != null ? what.applyAsDouble(known) : reed.covered(z) ? what.applyAsDouble(reed.sketch(z)) : reed.middle(Math.min(z, reed.fold()));
         } catch (GeometryException e) {
             return reed.middle(Math.min(z, reed.fold())); // the cane is too wide for its tube there; the findings say so
         }
-    }
-
-    private double laidReach(double z) {
-        return reed.laid(z).reach(reed.edge(z));
     }
 
     private OptionalDouble caneReach(double z) {
@@ -82,15 +83,17 @@ final class Outlines {
         try {
             double top = reed.stapleTop();
             if (z <= top) {
-                return OptionalDouble.of(laidReach(z));
+                return OptionalDouble.of(reed.laidReach(z));
             }
-            double sketched = reed.sketch(z).reach();
+            Sketch sketch = reed.sketch(z);
+            sketches.put(z, sketch);
+            double sketched = sketch.reach();
             double u = (z - top) / JOINED;
             if (u >= 1 || !reed.caneOnStaple(top) || !reed.covered(top)) {
                 return OptionalDouble.of(sketched);
             }
             double smooth = u * u * (3 - 2 * u);
-            return OptionalDouble.of((1 - smooth) * laidReach(top) + smooth * sketched);
+            return OptionalDouble.of((1 - smooth) * reed.laidReach(top) + smooth * sketched);
         } catch (GeometryException e) {
             return OptionalDouble.empty();
         }

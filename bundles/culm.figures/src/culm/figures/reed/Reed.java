@@ -164,7 +164,12 @@ public final class Reed {
 
     /** Cane laid around the staple, for heights with cane on the staple. */
     Laid laid(double z) {
-        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth);
+        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth, Laid.FINE);
+    }
+
+    /** How far the laid cane reaches to the side, seen from the wide side. */
+    double laidReach(double z) {
+        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth, Laid.COARSE).reach(edge(z));
     }
 
     Edge edge(double z) {

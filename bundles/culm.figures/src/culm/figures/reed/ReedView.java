@@ -68,7 +68,7 @@ public final class ReedView {
         SeamGraph seam = new SeamGraph(reed, look, scale, measure, graph);
 
         Pen pen = new Pen();
-        if (reed.drawable()) { // first what has no letters: the window paints it on another thread
+        if (reed.drawable()) {
             lane(pen, wide, p -> wideSide.draw(p, new Lane(scale, wide.y() + wideSide.half() * perMm, options.across())));
             lane(pen, cut, p -> cutView.draw(p, new Lane(scale, cut.y() + cutView.half() * perMm, options.across())));
             caption(pen, wide, scaleNote(), "Wide side" + part(wide, wideSide.half() * perMm), "Wide side");

@@ -52,7 +52,7 @@ class LaidTest {
         GougeSection concentric = phi -> t;
         Gouge gouge = new Gouge(r, concentric, null, 37);
         Edge edge = Edge.square(Math.asin(3.5 / r), concentric, r);
-        Laid laid = new Laid(new Ellipse(r - t, r - t), gouge, concentric, new Laid.Growth(1, 1, 1, 0));
+        Laid laid = new Laid(new Ellipse(r - t, r - t), gouge, concentric, new Laid.Growth(1, 1, 1, 0), Laid.FINE);
         List<double[]> outline = laid.blade(edge, 0, 0);
         for (double[] p : outline) {
             double radius = Math.hypot(p[0], p[1]);

@@ -44,18 +44,6 @@ class ReedViewTest {
     }
 
     @Test
-    void whatLiesBelowTheLettersAndTheRestAreTheWholeAndTheThreadIsBelow() {
-        Drawing whole = draw(Blanks.example(), 700).drawing();
-        Drawing below = whole.belowText();
-        List<Item> both = new ArrayList<>(below.items());
-        both.addAll(whole.fromText().items());
-        assertEquals(whole.items(), both);
-        assertTrue(below.flat().stream().noneMatch(Text.class::isInstance));
-        assertFalse(part(below, Part.THREAD).isEmpty());
-        assertFalse(part(below, Part.CANE).isEmpty());
-    }
-
-    @Test
     void whatWasPreparedServesForAFullerAssessmentOfTheSameBlankOnly() {
         Blank blank = Blanks.example();
         Reed prepared = Reed.of(Assessor.outline(blank)).ready();
