@@ -22,12 +22,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import culm.blank.Inputs;
+import culm.figures.Palette;
 import culm.figures.Rgb;
+import culm.figures.svg.SvgWriter;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.paint.Backing;
 import culm.workbench.internal.paint.SwtColors;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
-/** A picture whose lowest layer is painted by another thread is the picture that one thread paints. */
+/** A picture that is painted by another thread is the picture that the display's thread paints. */
 class BackingTest extends StudioTest {
     private static final Rgb RED = new Rgb(200, 0, 0);
     private static final Rgb GREEN = new Rgb(0, 200, 0);
@@ -44,7 +47,7 @@ class BackingTest extends StudioTest {
             shell = new Shell(display());
             canvas = new Canvas(shell, SWT.NONE);
             canvas.setSize(40, 20);
-            backing = new Backing(canvas, layer("ground", 0, 40, RED), layer("rest", 10, 10, BLUE));
+            backing = new Backing(canvas, all("here", RED));
         });
     }
 
@@ -53,11 +56,14 @@ class BackingTest extends StudioTest {
         ui(() -> shell.dispose());
     }
 
-    private Consumer<GC> layer(String name, int from, int width, Rgb colour) {
+    /** A ground with something on it. */
+    private Consumer<GC> all(String name, Rgb ground) {
         return gc -> {
             painted.add(name + (Thread.currentThread() == display().getThread() ? "" : " besides"));
-            gc.setBackground(SwtColors.of(colour));
-            gc.fillRectangle(from, 0, width, 20);
+            gc.setBackground(SwtColors.of(ground));
+            gc.fillRectangle(0, 0, 40, 20);
+            gc.setBackground(SwtColors.of(BLUE));
+            gc.fillRectangle(10, 0, 10, 20);
         };
     }
 
@@ -82,22 +88,22 @@ class BackingTest extends StudioTest {
     }
 
     @Test
-    void theLowestLayerIsPaintedOnceByTheOtherThread() throws Exception {
-        ui(() -> backing.besides(OTHER, layer("ground", 0, 40, GREEN)));
+    void itIsPaintedOnceByTheOtherThread() throws Exception {
+        ui(() -> backing.besides(OTHER, all("green", GREEN)));
         List<RGB> expected = List.of(rgb(GREEN), rgb(BLUE), rgb(GREEN));
         assertEquals(expected, shown());
         assertEquals(expected, shown());
-        assertEquals(List.of("ground besides", "rest"), painted);
+        assertEquals(List.of("green besides"), painted);
     }
 
     @Test
     void whatWasBegunForSomethingElseIsNotShown() throws Exception {
         ui(() -> {
-            backing.besides(OTHER, layer("ground", 0, 40, GREEN));
+            backing.besides(OTHER, all("green", GREEN));
             backing.forget();
         });
         assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
-        assertEquals(List.of("ground besides", "ground", "rest"), painted);
+        assertEquals(List.of("green besides", "here"), painted);
     }
 
     @Test
@@ -106,16 +112,16 @@ class BackingTest extends StudioTest {
             throw new IllegalStateException("on purpose");
         }));
         assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
-        assertEquals(List.of("ground", "rest"), painted);
+        assertEquals(List.of("here"), painted);
     }
 
     @Test
     void aCanvasThatGoesWhileItIsPaintedHarmsNothing() throws Exception {
         ui(() -> {
-            backing.besides(OTHER, layer("ground", 0, 40, GREEN));
+            backing.besides(OTHER, all("green", GREEN));
             shell.dispose();
         });
-        assertEquals(List.of("ground besides"), painted);
+        assertEquals(List.of("green besides"), painted);
     }
 
     @Test
@@ -123,13 +129,13 @@ class BackingTest extends StudioTest {
         RGB blank = rgb(new Rgb(255, 255, 255));
         assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
         ui(() -> canvas.setSize(20, 20));
-        ui(() -> backing.besides(OTHER, layer("ground", 0, 40, GREEN)));
+        ui(() -> backing.besides(OTHER, all("green", GREEN)));
         assertEquals(List.of(rgb(GREEN), rgb(BLUE), blank), shown());
         ui(() -> canvas.setSize(60, 30));
         assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
         ui(() -> canvas.setSize(40, 30));
         assertEquals(List.of(rgb(RED), rgb(BLUE), rgb(RED)), shown());
-        assertEquals(List.of("ground", "rest", "ground besides", "rest", "ground", "rest", "ground", "rest"), painted);
+        assertEquals(List.of("here", "green besides", "here", "here"), painted);
     }
 
     @Test
@@ -142,6 +148,28 @@ class BackingTest extends StudioTest {
             ui(() -> figure(name).notifyListeners(SWT.Resize, new Event())); // all anew, on this thread
             assertArrayEquals(besides, picture(name), name);
         }
+    }
+
+    @Test
+    void whatWasLaidOutBesidesIsWhatIsLaidOutHere() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        ui(() -> session(editor).gesture().preview(Inputs.TIE_LENGTH, 71.3, "fold"));
+        shown(editor);
+        List<String> besides = ui(() -> List.of(written("Reed"), written("Section")));
+        ui(() -> {
+            editor.showPage(DesignEditor.Page.GRAPHS); // while the reed cannot be seen nothing of it is laid out ahead
+            session(editor).gesture().preview(Inputs.TIE_LENGTH, 72.6, "fold");
+        });
+        shown(editor);
+        ui(() -> session(editor).gesture().preview(Inputs.TIE_LENGTH, 71.3, "fold"));
+        shown(editor);
+        ui(() -> editor.showPage(DesignEditor.Page.REED));
+        assertEquals(besides, ui(() -> List.of(written("Reed"), written("Section"))));
+        ui(() -> session(editor).gesture().giveBack());
+    }
+
+    private String written(String name) {
+        return SvgWriter.write(((DrawnCanvas) figure(name)).onScreen().orElseThrow(), Palette.LIGHT);
     }
 
     private byte[] picture(String name) throws Exception {

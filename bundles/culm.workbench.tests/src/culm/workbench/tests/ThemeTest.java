@@ -100,7 +100,7 @@ class ThemeTest extends StudioTest {
         try {
             for (String theme : List.of("dark", "light", "dark", "light")) {
                 command("culm.window." + theme);
-                settle();
+                atRest(); // the system tells its colours with the next frame
                 RGB chosen = ui(() -> display().getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB());
                 assertTrue(ui(() -> colours(tree)).contains(chosen), theme + ": " + chosen);
                 seen.add(chosen);

@@ -3,6 +3,7 @@ package culm.workbench.internal.editor;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -22,6 +23,7 @@ import culm.workbench.internal.sharing.FileSession;
 public final class DesignSession extends FileSession<Design> {
     private final Recompute<Shown> recompute;
     private final Gesture gesture = new Gesture(this);
+    private Supplier<Optional<LaidOut.Wanted>> ahead = Optional::empty;
     private Edits edits;
     private Shown shown = Shown.NOTHING;
     private Optional<DesignedBlank> blank = Optional.empty();
@@ -71,7 +73,13 @@ public final class DesignSession extends FileSession<Design> {
 
     /** Shows a blank that differs from the design. */
     void compute(DesignedBlank other) {
-        recompute.ask(() -> Shown.of(other, workshop().rules(), workshop().extensions().findings(), workshop().look().besides()));
+        Optional<LaidOut.Wanted> wanted = ahead.get();
+        recompute.ask(() -> Shown.of(other, workshop().rules(), workshop().extensions().findings(), workshop().look().besides(), wanted));
+    }
+
+    /** Asks at each change what can be laid out beside computing. */
+    void layOutAhead(Supplier<Optional<LaidOut.Wanted>> what) {
+        ahead = what;
     }
 
     private void publish(Shown now) {

@@ -1,6 +1,7 @@
 package culm.workbench.internal.editor;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -67,11 +68,12 @@ final class EditorBody {
         stack = new Composite(all, SWT.NONE);
         stack.setLayout(new StackLayout());
         stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        workshop.look().dress(stack, Role.PAPER, Role.INK);
+        workshop.look().clear(stack);
         reed = new ReedPage(stack, workshop, session, pointer, refused);
         graphs = new Late<>(() -> new GraphsPage(stack, workshop.look(), workshop.units(), pointer));
         changes = new Late<>(() -> new ChangesPage(stack, workshop, session, refused));
         explore = new Late<>(() -> new ExplorePage(stack, workshop, session, refused));
+        session.layOutAhead(() -> page == DesignEditor.Page.REED && !reed.isDisposed() ? Optional.of(reed.next()) : Optional.empty());
         show(page);
         Runnable end = workshop.units().onChange(this::showHeader);
         all.addListener(SWT.Dispose, e -> end.run());
@@ -102,8 +104,8 @@ final class EditorBody {
     /** Shows the design as it is now. */
     void refresh(String name) {
         called = name;
+        showShown(); // first, for what is painted besides takes longest
         showHeader();
-        showShown();
         form.ifMade().ifPresent(ParameterForm::show);
     }
 

@@ -1,8 +1,9 @@
 package culm.workbench.internal.editor;
 
+import java.util.List;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.TextLayout;
 
 import culm.blank.rules.Finding;
 import culm.blank.rules.Fix;
@@ -20,8 +21,9 @@ final class FindingRow {
     private static final int AROUND = 4;
     private final Finding finding;
     private final Look look;
-    private final TextLayout text;
-    private final TextLayout more;
+    private final String why;
+    private List<String> lines = List.of();
+    private List<String> more = List.of();
     private boolean open;
     private int top;
     private int bottom;
@@ -34,12 +36,7 @@ final class FindingRow {
     FindingRow(Finding finding, LengthUnit unit, Look look) {
         this.finding = finding;
         this.look = look;
-        text = new TextLayout(look.display());
-        text.setFont(look.font(Size.BODY, SWT.NORMAL));
-        text.setText(Lines.held(finding.text()));
-        more = new TextLayout(look.display());
-        more.setFont(look.font(Size.SMALL, SWT.NORMAL));
-        more.setText(Lines.held(FindingWords.more(finding, unit)));
+        why = FindingWords.more(finding, unit);
     }
 
     Finding finding() {
@@ -54,9 +51,8 @@ final class FindingRow {
         open = now;
     }
 
-    void dispose() {
-        text.dispose();
-        more.dispose();
+    private int room() {
+        return Math.max(120, whyFrom - GAP - SIGN - 12);
     }
 
     private String fixText() {
@@ -69,26 +65,27 @@ final class FindingRow {
             measure(width);
         }
         top = y;
-        bottom = top + 2 * AROUND + textHeight + (fixBelow ? fixHeight() : 0) + (open ? more.getBounds().height + 3 : 0);
+        if (open) {
+            more = why.lines().flatMap(part -> Lines.of(part, look.measure(), Size.SMALL, false, room()).stream()).toList();
+        }
+        bottom = top + 2 * AROUND + textHeight + (fixBelow ? fixHeight() : 0) + (open ? more.size() * line(Size.SMALL) + 3 : 0);
         return bottom;
     }
 
     private void measure(int width) {
         right = width;
-        double why = more.getText().isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
+        double whyWidth = why.isEmpty() ? 0 : look.measure().width("why", Size.BODY, false);
         double fix = fixText().isEmpty() ? 0 : look.measure().width(fixText(), Size.BODY, false);
         double words = look.measure().width(finding.text(), Size.BODY, false);
-        fixBelow = fix > 0 && words > right - 4 - fix - GAP - why - GAP - SIGN - 12;
+        fixBelow = fix > 0 && words > right - 4 - fix - GAP - whyWidth - GAP - SIGN - 12;
         fixFrom = fixBelow ? SIGN + 12 : (int) (right - 4 - fix);
-        whyFrom = (int) ((fixBelow ? right - 4 : fixFrom - (fix > 0 ? GAP : 0)) - why);
-        int room = Math.max(120, whyFrom - GAP - SIGN - 12);
-        text.setWidth(room);
-        more.setWidth(room);
-        textHeight = text.getBounds().height;
+        whyFrom = (int) ((fixBelow ? right - 4 : fixFrom - (fix > 0 ? GAP : 0)) - whyWidth);
+        lines = Lines.of(finding.text(), look.measure(), Size.BODY, false, room());
+        textHeight = lines.size() * line(Size.BODY);
     }
 
     private int fixHeight() {
-        return text.getLineBounds(0).height + 2;
+        return line(Size.BODY) + 2;
     }
 
     /** Where the proposal begins, below the top. */
@@ -109,11 +106,11 @@ final class FindingRow {
     }
 
     private boolean inFirstLine(int y) {
-        return y < top + 2 * AROUND + text.getLineBounds(0).height;
+        return y < top + 2 * AROUND + line(Size.BODY);
     }
 
     boolean whyAt(int x, int y) {
-        return !more.getText().isEmpty() && inFirstLine(y) && x >= whyFrom - 2 && x < whyFrom + look.measure().width("why", Size.BODY, false) + 10;
+        return !why.isEmpty() && inFirstLine(y) && x >= whyFrom - 2 && x < whyFrom + look.measure().width("why", Size.BODY, false) + 10;
     }
 
     boolean fixAt(int x, int y) {
@@ -131,13 +128,12 @@ final class FindingRow {
             gc.setLineWidth(1);
             gc.drawRoundRectangle(left - 6, top - scrolled, right + 5, bottom - top - 1, 6, 6);
         }
-        int middle = y + text.getLineBounds(0).height / 2;
+        int middle = y + line(Size.BODY) / 2;
         SignPainter.paint(gc, look, finding.severity(), left + 6, middle);
         gc.setForeground(look.colour(Role.INK));
-        text.draw(gc, left + SIGN, y);
-        gc.setFont(look.font(Size.BODY, SWT.NORMAL));
+        write(gc, lines, Size.BODY, left + SIGN, y);
         gc.setForeground(look.colour(Role.THREAD));
-        if (!more.getText().isEmpty()) {
+        if (!why.isEmpty()) {
             gc.drawString("why", left + whyFrom - 12, y, true);
         }
         if (!fixText().isEmpty()) {
@@ -145,7 +141,20 @@ final class FindingRow {
         }
         if (open) {
             gc.setForeground(look.colour(Role.QUIET));
-            more.draw(gc, left + SIGN, y + textHeight + (fixBelow ? fixHeight() : 0) + 3);
+            write(gc, more, Size.SMALL, left + SIGN, y + textHeight + (fixBelow ? fixHeight() : 0) + 3);
         }
+    }
+
+    private void write(GC gc, List<String> text, Size size, int x, int y) {
+        gc.setFont(look.font(size, SWT.NORMAL));
+        int at = y;
+        for (String line : text) {
+            gc.drawString(line, x, at, true);
+            at += line(size);
+        }
+    }
+
+    private int line(Size size) {
+        return (int) Math.ceil(look.measure().ascent(size) + look.measure().descent(size));
     }
 }

@@ -44,7 +44,6 @@ final class FindingsList extends RowsList {
         addListener(SWT.MouseDoubleClick, e -> openOrClose());
         addListener(SWT.Traverse, e -> e.doit = e.detail == SWT.TRAVERSE_TAB_NEXT || e.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         addListener(SWT.FocusIn, e -> choose(Math.max(0, selected)));
-        addListener(SWT.Dispose, e -> rows.forEach(FindingRow::dispose));
     }
 
     @Override
@@ -84,7 +83,6 @@ final class FindingsList extends RowsList {
             row.open(open.contains(finding.rule()));
             rows.add(row);
         }
-        before.forEach(FindingRow::dispose);
         findings = now;
         shownIn = unit;
         selected = Math.min(selected, rows.size() - 1);

@@ -30,7 +30,7 @@ final class GraphsPage extends Composite {
 
     void show(Shown now) {
         along.show(now.reed());
-        section.show(now.reed());
+        section.show(now.reed(), LaidOut.NOTHING);
         gouge.show(now.assessment().map(Assessment::blank));
     }
 

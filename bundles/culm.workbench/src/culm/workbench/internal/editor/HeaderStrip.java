@@ -22,6 +22,7 @@ import culm.workbench.internal.widgets.SignPainter;
 /** The design's name and, always under it, the verdict. */
 final class HeaderStrip extends Canvas {
     private static final int LEFT = 18;
+    private static final int NAME = 9;
     private static final int SIGN = 18;
     private static final int GAP = 10;
     private final Look look;
@@ -51,13 +52,25 @@ final class HeaderStrip extends Canvas {
         if (name.equals(newName) && verdict.equals(newVerdict) && word.equals(newWord)) {
             return;
         }
+        boolean named = !name.equals(newName);
         name = newName;
         word = newWord;
         verdict = newVerdict;
         if (lines(getSize().x).size() != shownLines) {
             requestLayout();
+            named = true;
         }
-        redraw();
+        if (named) {
+            redraw();
+        } else { // beside the name stand links, which stay
+            Point all = getSize();
+            redraw(0, below(), all.x, all.y - below(), false);
+        }
+    }
+
+    /** Where the verdict begins, below the name. */
+    private int below() {
+        return (int) (NAME + line(Size.TITLE) + 3);
     }
 
     /** The name ends before what stands at its right. @param right where that begins, points */
@@ -107,8 +120,8 @@ final class HeaderStrip extends Canvas {
         e.gc.setTextAntialias(SWT.ON);
         e.gc.setFont(look.font(Size.TITLE, SWT.BOLD));
         e.gc.setForeground(look.colour(Role.INK));
-        e.gc.drawString(Clip.to(name, look.measure(), Size.TITLE, true, nameRoom - LEFT), LEFT, 9, true);
-        int y = (int) (9 + line(Size.TITLE) + 3);
+        e.gc.drawString(Clip.to(name, look.measure(), Size.TITLE, true, nameRoom - LEFT), LEFT, NAME, true);
+        int y = below();
         if (!waiting()) {
             SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
         }

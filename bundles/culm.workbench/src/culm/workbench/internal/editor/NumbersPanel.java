@@ -1,47 +1,42 @@
 package culm.workbench.internal.editor;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 
 import culm.blank.Assessment;
+import culm.figures.Anchor;
+import culm.figures.Drawing;
+import culm.figures.Pen;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.Units;
+import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The computed numbers, right-aligned, each with its unit and, where there is one, its give or take. */
-final class NumbersPanel extends Canvas {
+final class NumbersPanel extends DrawnCanvas {
     private static final int MARGIN = 8;
-    private final Look look;
     private final Units units;
     private Optional<Assessment> assessment = Optional.empty();
-    private List<ResultLines.Line> lines = new ArrayList<>();
+    private List<ResultLines.Line> lines = List.of();
+    private Optional<Drawing> drawn = Optional.empty();
 
     NumbersPanel(Composite parent, Look look, Units units) {
-        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
-        this.look = look;
+        super(parent, look, SWT.NO_FOCUS);
         this.units = units;
-        look.dress(this, Role.PAPER, Role.INK);
-        look.onChange(this, this::redraw);
         Runnable end = units.onChange(() -> show(assessment));
         addListener(SWT.Dispose, e -> end.run());
-        addListener(SWT.Paint, this::paint);
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = String.join("; ", lines.stream().map(l -> l.words() + " " + l.value()).toList());
-            }
-        });
+    }
+
+    @Override
+    protected String spoken() {
+        return String.join("; ", lines.stream().map(l -> l.words() + " " + l.value()).toList());
     }
 
     void show(Optional<Assessment> now) {
@@ -50,7 +45,7 @@ final class NumbersPanel extends Canvas {
         List<ResultLines.Line> next = now.map(a -> ResultLines.of(a, unit)).orElse(List.of());
         if (!next.equals(lines)) {
             lines = next;
-            redraw();
+            anew();
         }
     }
 
@@ -60,7 +55,7 @@ final class NumbersPanel extends Canvas {
     }
 
     private int lineHeight() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 6;
+        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY)) + 6;
     }
 
     @Override
@@ -68,18 +63,28 @@ final class NumbersPanel extends Canvas {
         return new Point(wHint == SWT.DEFAULT ? 220 : wHint, Math.max(12, lines.size()) * lineHeight() + 10);
     }
 
-    private void paint(Event e) {
-        int width = getClientArea().width - 2 * MARGIN;
-        int y = 4;
-        for (ResultLines.Line line : lines) {
-            e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
-            e.gc.setForeground(look.colour(Role.QUIET));
-            e.gc.drawString(line.words(), MARGIN, y, true);
-            e.gc.setFont(look.font(Size.BODY, line.weak() ? SWT.NORMAL : SWT.BOLD));
-            e.gc.setForeground(look.colour(line.weak() ? Role.QUIET : Role.INK));
-            int w = (int) look.measure().width(line.value(), Size.BODY, !line.weak());
-            e.gc.drawString(line.value(), MARGIN + width - w, y, true);
-            y += lineHeight();
+    @Override
+    public Optional<Drawing> onScreen() {
+        if (drawn.isEmpty() && !lines.isEmpty()) {
+            Rectangle area = getClientArea();
+            Pen pen = new Pen();
+            double base = 4 + look().measure().ascent(Size.BODY);
+            for (ResultLines.Line line : lines) {
+                pen.text(line.words(), MARGIN, base, Anchor.START, Size.BODY, Role.QUIET);
+                if (line.weak()) {
+                    pen.text(line.value(), area.width - MARGIN, base, Anchor.END, Size.BODY, Role.QUIET);
+                } else {
+                    pen.bold(line.value(), area.width - MARGIN, base, Anchor.END, Size.BODY, Role.INK);
+                }
+                base += lineHeight();
+            }
+            drawn = Optional.of(pen.drawing(Math.max(1, area.width), Math.max(1, area.height), "Numbers", ""));
         }
+        return drawn;
+    }
+
+    @Override
+    protected void forget() {
+        drawn = Optional.empty();
     }
 }

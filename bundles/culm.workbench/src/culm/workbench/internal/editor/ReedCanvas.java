@@ -37,10 +37,8 @@ import culm.workbench.internal.widgets.DrawnCanvas;
 
 /** The reed on its axis: wide side, cut, ruler with handles, how far the sides are open. */
 final class ReedCanvas extends DrawnCanvas implements Figure {
-    private static final int ROWS = 4;
     private static final double GRAPH_MOST = 320;
     private static final double GRAPH_LEAST = 70;
-    private static final double LANE_MOST = 260;
     private static final double NARROWEST = 260;
     static final int SPARE = 20;
     private static final double ZOOM_STEP = 1.25;
@@ -51,6 +49,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private Optional<Reed> reed = Optional.empty();
     private Limits limits = Limits.STANDARD;
     private Optional<ReedDrawing> drawn = Optional.empty();
+    private LaidOut ahead = LaidOut.NOTHING;
     private double zoomFrom = Double.NaN;
     private double zoomTo = Double.NaN;
     private Room kept = new Room(0, 0, false, 0, 0);
@@ -73,8 +72,10 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
         addListener(SWT.MouseVerticalWheel, this::wheel);
     }
 
-    void show(Optional<Reed> newReed, Limits newLimits, List<Finding> findings) {
+    /** @param laidOut what is laid out of it already */
+    void show(Optional<Reed> newReed, Limits newLimits, List<Finding> findings, LaidOut laidOut) {
         reed = newReed;
+        ahead = laidOut;
         ringed = ringed(findings);
         limits = newLimits;
         anew();
@@ -133,11 +134,13 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     }
 
     private ReedDrawing draw(Reed what, double width, double graph) {
-        Scale scale = ReedView.fitting(what, width);
-        if (zoomed()) {
-            scale = new Scale(zoomFrom, zoomTo, scale.left(), scale.right());
-        }
-        return ReedView.draw(what, limits, scale, look().measure(), new ReedOptions(1, ROWS, graph, true, LANE_MOST, units.now().drawn()));
+        ReedLayout layout = new ReedLayout(width, graph, zoomFrom, zoomTo, limits, units.now().drawn());
+        return ahead.reed(layout).orElseGet(() -> layout.draw(what, look().measure()));
+    }
+
+    /** {@return how another blank would be laid out here; empty before anything was} */
+    Optional<ReedLayout> next() {
+        return kept.width() == 0 ? Optional.empty() : Optional.of(new ReedLayout(kept.used(), kept.graph(), zoomFrom, zoomTo, limits, units.now().drawn()));
     }
 
     @Override

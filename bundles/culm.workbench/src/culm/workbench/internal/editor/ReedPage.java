@@ -1,6 +1,7 @@
 package culm.workbench.internal.editor;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -11,7 +12,7 @@ import org.eclipse.swt.widgets.Layout;
 
 import culm.blank.Limits;
 import culm.blank.rules.Finding;
-import culm.figures.Role;
+import culm.figures.TextMeasure;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.numbers.Units;
@@ -25,11 +26,12 @@ final class ReedPage extends Composite {
     private final NumbersPanel numbers;
     private final FindingsList findings;
     private final Units units;
+    private final TextMeasure measure;
     private List<Finding> found = List.of();
 
     ReedPage(Composite parent, Workshop workshop, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
-        workshop.look().dress(this, Role.PAPER, Role.INK);
+        workshop.look().clear(this);
         reed = new ReedCanvas(this, workshop.look(), workshop.units(), pointer);
         new HandleMover(reed, session, pointer, refused);
         findings = new FindingsList(this, workshop.look());
@@ -37,19 +39,38 @@ final class ReedPage extends Composite {
         numbers = new NumbersPanel(this, workshop.look(), workshop.units());
         setLayout(new Columns());
         units = workshop.units();
+        measure = workshop.look().measure();
         Runnable end = units.onChange(() -> layOut(findings.show(units.now().told(found), units.now())));
         addListener(SWT.Dispose, e -> end.run());
     }
 
     void show(Shown now, Limits limits) {
-        reed.show(now.reed(), limits, now.findings());
+        boolean ahead = now.laidOut() != LaidOut.NOTHING;
+        reed.show(now.reed(), limits, now.findings(), now.laidOut());
+        if (ahead) {
+            reed.paintBesides(); // the longest first
+        }
+        section.show(now.reed(), now.laidOut());
+        numbers.show(now.assessment());
+        if (ahead) {
+            paintBesides();
+        }
         found = now.findings();
         boolean others = findings.show(units.now().told(found), units.now());
-        section.show(now.reed());
-        numbers.show(now.assessment());
         layOut(others);
+        paintBesides();
+    }
+
+    /** Not again what has its size already. */
+    private void paintBesides() {
         reed.paintBesides();
         section.paintBesides();
+        numbers.paintBesides();
+    }
+
+    /** {@return what another blank needs to be laid out as this one is} */
+    LaidOut.Wanted next() {
+        return new LaidOut.Wanted(reed.next(), Optional.of(section.next()), measure);
     }
 
     /** The findings first, so that the reed is laid out once, for the room that they leave; again only when it needs another height than before. */

@@ -9,8 +9,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 
-import culm.blank.Assessment;
-import culm.blank.Mark;
 import culm.figures.Drawing;
 import culm.figures.Role;
 import culm.figures.font.ShippedFont;
@@ -29,6 +27,7 @@ final class SectionCanvas extends DrawnCanvas implements Figure {
     private final PointerHeight pointer;
     private Optional<Reed> reed = Optional.empty();
     private Optional<Drawing> drawn = Optional.empty();
+    private LaidOut ahead = LaidOut.NOTHING;
 
     SectionCanvas(Composite parent, Look look, Units units, PointerHeight pointer) {
         super(parent, look, SWT.NO_FOCUS);
@@ -42,8 +41,10 @@ final class SectionCanvas extends DrawnCanvas implements Figure {
         });
     }
 
-    void show(Optional<Reed> now) {
+    /** @param laidOut what is laid out of it already */
+    void show(Optional<Reed> now, LaidOut laidOut) {
         reed = now;
+        ahead = laidOut;
         anew();
     }
 
@@ -54,15 +55,20 @@ final class SectionCanvas extends DrawnCanvas implements Figure {
 
     /** {@return the height of the section that is shown} */
     double height(Reed of) {
-        Assessment a = of.assessment();
-        return pointer.height().orElseGet(() -> a.sidesCloseAt().orElseGet(() -> of.mark(Mark.WRAP_TOP).orElse(0)));
+        return next().height(of);
+    }
+
+    /** {@return how another blank would be laid out here} */
+    SectionLayout next() {
+        Rectangle area = getClientArea();
+        return new SectionLayout(area.width, area.height, pointer.height(), units.now().drawn());
     }
 
     @Override
     public Optional<Drawing> onScreen() {
         if (drawn.isEmpty() && reed.isPresent()) {
-            Rectangle area = getClientArea();
-            drawn = Optional.of(CrossSection.draw(reed.get(), height(reed.get()), area.width, area.height, look().measure(), units.now().drawn()));
+            SectionLayout layout = next();
+            drawn = Optional.of(ahead.section(layout).orElseGet(() -> layout.draw(reed.get(), look().measure())));
         }
         return drawn;
     }

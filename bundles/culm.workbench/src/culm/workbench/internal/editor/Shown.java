@@ -14,6 +14,7 @@ import culm.blank.rules.Rules;
 import culm.blank.rules.Verdict;
 import culm.design.DesignedBlank;
 import culm.figures.reed.Reed;
+import culm.figures.reed.ReedDrawing;
 import culm.model.problem.FileProblem;
 
 /**
@@ -25,13 +26,14 @@ import culm.model.problem.FileProblem;
  * @param verdict the sentence under the name
  * @param reed the geometry to draw
  * @param problems why it cannot be told
+ * @param laidOut what of the reed is laid out already
  */
 public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessment, List<Finding> findings, Verdict verdict,
-        Optional<Reed> reed, List<FileProblem> problems) {
+        Optional<Reed> reed, List<FileProblem> problems, LaidOut laidOut) {
 
     /** Nothing yet; no verdict is told of it. */
     public static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), List.of(),
-            new Verdict(Verdict.Sign.MAY_FIT, "being computed"), Optional.empty(), List.of());
+            new Verdict(Verdict.Sign.MAY_FIT, "being computed"), Optional.empty(), List.of(), LaidOut.NOTHING);
 
     /**
      * Computes everything of a blank; takes some milliseconds.
@@ -40,16 +42,20 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      * @param rules the rules to judge by
      * @param always what is said of every design, such as a plug-in that cannot be used
      * @param besides where a part of it may be computed at the same time
+     * @param wanted what of it to lay out
      * @return what to show
      */
-    static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides) {
+    static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides, Optional<LaidOut.Wanted> wanted) {
         // A plug-in could hold it up: then it is prepared after the assessment, which has seen to that.
         Optional<CompletableFuture<Reed>> prepared = blank.foreign() ? Optional.empty()
                 : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides));
         Assessment assessment = blank.assess(besides);
-        List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> Reed.of(assessment).ready());
-        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings), Optional.of(reed), List.of());
+        Optional<LaidOut.Wanted> drawn = prepared.flatMap(p -> wanted);
+        Optional<CompletableFuture<Optional<ReedDrawing>>> begun = drawn.map(w -> w.begin(reed, besides));
+        List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
+        LaidOut laidOut = drawn.map(w -> w.of(reed, begun.get())).orElse(LaidOut.NOTHING);
+        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings), Optional.of(reed), List.of(), laidOut);
     }
 
     /**
@@ -60,6 +66,6 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      */
     static Shown of(List<FileProblem> problems) {
         return new Shown(Optional.empty(), Optional.empty(), List.of(),
-                new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems);
+                new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems, LaidOut.NOTHING);
     }
 }

@@ -36,7 +36,7 @@ final class FieldLabel extends Canvas {
             sign.ifPresent(s -> SignPainter.paint(e.gc, look, s, SIGN / 2, height / 2));
             e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
             e.gc.setForeground(look.colour(Role.QUIET));
-            int line = e.gc.getFontMetrics().getHeight();
+            int line = (int) (look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY));
             int y = (height - line * lines.size()) / 2;
             for (String part : lines) {
                 e.gc.drawString(Clip.to(part, look.measure(), Size.BODY, getClientArea().width - SIGN - 4), SIGN + 4, y, true);

@@ -115,6 +115,11 @@ public final class FormRows {
         tables.forEach(RowsTable::show);
     }
 
+    /** Shows the numbers while one is only moved and nothing has changed. */
+    public void moved() {
+        numbers.forEach(NumberRow::moved);
+    }
+
     /** Gives the rows the room they need. */
     public void fit() {
         if (page != null && !page.isDisposed()) {

@@ -25,6 +25,8 @@ public final class NumberRow {
     private final FieldLabel label;
     private final NumberField field;
     private String wrong = "";
+    private OptionalDouble shown = OptionalDouble.empty();
+    private Optional<Severity> signed = Optional.empty();
 
     /**
      * A row of two columns.
@@ -90,12 +92,21 @@ public final class NumberRow {
     public void show() {
         OptionalDouble value = context.shownValue(item.path());
         Optional<Severity> sign = sign(context.findings());
+        shown = value;
+        signed = sign;
         label.say(words());
         label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
         boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
         field.lock(context.locked());
         String text = value.isPresent() ? form().text(value.getAsDouble()) : "none";
         field.show(text, value.isEmpty() || tolerance().measured() ? Origin.MEASURED : Origin.ASSUMED, bad);
+    }
+
+    /** Shows it when its number or its sign is another one; all else is as it was. */
+    void moved() {
+        if (!context.shownValue(item.path()).equals(shown) || !sign(context.findings()).equals(signed)) {
+            show();
+        }
     }
 
     private Optional<Severity> sign(List<Finding> findings) {

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Label;
 
 import culm.blank.Tolerance;
 import culm.blank.rules.Finding;
+import culm.design.DesignedBlank;
 import culm.design.edit.RowEntry;
 import culm.figures.Role;
 import culm.figures.Size;
@@ -23,6 +24,7 @@ import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.numbers.LengthUnit;
 import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.parts.PartLink;
 import culm.workbench.internal.sharing.FileSession.Change;
@@ -40,6 +42,7 @@ public final class ParameterForm extends Composite implements FormContext {
     private final List<List<PartLink>> partLinks = new ArrayList<>();
     private final Consumer<FileProblemException> refused;
     private FormPlan plan = new FormPlan(List.of());
+    private Optional<Stand> stand = Optional.empty();
 
     /**
      * The form of a design.
@@ -64,11 +67,24 @@ public final class ParameterForm extends Composite implements FormContext {
 
     /** Shows the design as it is now. */
     public void show() {
+        Optional<Stand> now = session.blank().map(b -> new Stand(b, units().now(), locked()));
+        if (now.isPresent() && stand.filter(now.get()::same).isPresent()) {
+            rows.moved();
+            return;
+        }
+        stand = now;
         rebuild();
         rows.show();
         choices.forEach(PartChoices::show);
         partLinks.forEach(links -> PartLink.show(links, PART_ROOM));
         details.show();
+    }
+
+    /** What all but a number that is just moved depends on; rows and names of parts may have to be read from their files. */
+    private record Stand(DesignedBlank design, LengthUnit unit, boolean locked) {
+        boolean same(Stand other) {
+            return design == other.design && unit == other.unit && locked == other.locked;
+        }
     }
 
     private void rebuild() {

@@ -24,7 +24,8 @@ import culm.figures.Role;
 final class Frame {
     /** Under this key the platform says what a widget shows. */
     private static final String WHAT = "org.eclipse.e4.ui.css.CssClassName";
-    private static final Set<String> GROUND = Set.of("MTrimmedWindow", "MPartSashContainer", "MPerspective", "MTrimBar");
+    private static final Set<String> GROUND = Set.of("MTrimmedWindow");
+    private static final Set<String> ON_GROUND = Set.of("MPartSashContainer", "MPerspectiveStack", "MPerspective", "MPlaceholder", "MArea", "MPart", "MTrimBar");
     private static final Set<String> BAR = Set.of("MToolBar");
     private final Look look;
 
@@ -62,6 +63,8 @@ final class Frame {
             List<String> what = List.of(words.split(" "));
             if (!Collections.disjoint(what, GROUND)) {
                 ground(control, look.colour(Role.PAPER));
+            } else if (!Collections.disjoint(what, ON_GROUND)) {
+                ground(control, look.clear());
             } else if (!Collections.disjoint(what, BAR)) {
                 ground(control, look.colour(Role.STRIP));
             }

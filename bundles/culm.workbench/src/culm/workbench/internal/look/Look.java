@@ -149,6 +149,22 @@ public final class Look {
         }
     }
 
+    /**
+     * Lets the ground of what a control lies on be seen through it, now and after every change.
+     *
+     * @param control the control
+     */
+    public void clear(Control control) {
+        control.setBackground(clear());
+        onChange(control, () -> control.setBackground(clear()));
+    }
+
+    /** {@return a ground that is seen through: each other one is painted at each change of what stands on it, and ten of them lie below each other} */
+    Color clear() {
+        Color paper = colour(Role.PAPER);
+        return new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 0);
+    }
+
     /** {@return where the shipped font's files are put} */
     public Path fontFolder() {
         return fontFolder;

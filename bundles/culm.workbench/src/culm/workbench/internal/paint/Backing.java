@@ -19,13 +19,12 @@ import org.eclipse.swt.widgets.Control;
 /**
  * What a control shows, kept as a picture: painted once for each change and not for each movement of the pointer over it.
  * In this program's own memory, antialiased lines are painted many times quicker than on a window or on a picture that the display server keeps.
- * The picture's lowest layer may be painted by another thread; nothing else touches the picture until that is done.
+ * The picture may be painted by another thread; nothing else touches it until that is done.
  */
 public final class Backing {
     private static final boolean GTK = SWT.getPlatform().equals("gtk");
     private final Control control;
-    private final Consumer<GC> ground;
-    private final Consumer<GC> rest;
+    private final Consumer<GC> painter;
     private Image picture;
     private Pattern pattern;
     private Point size = new Point(0, 0);
@@ -36,27 +35,14 @@ public final class Backing {
     private CompletableFuture<Void> begun;
 
     /**
-     * Keeps a picture of one layer for a control.
+     * Keeps a picture for a control.
      *
      * @param control the control
      * @param painter paints all of it, ground included
      */
     public Backing(Control control, Consumer<GC> painter) {
-        this(control, painter, gc -> {
-        });
-    }
-
-    /**
-     * Keeps a picture for a control.
-     *
-     * @param control the control
-     * @param ground paints the lowest layer over all of it
-     * @param rest paints what comes above
-     */
-    public Backing(Control control, Consumer<GC> ground, Consumer<GC> rest) {
         this.control = control;
-        this.ground = ground;
-        this.rest = rest;
+        this.painter = painter;
         control.addListener(SWT.Dispose, e -> dispose());
         control.addListener(SWT.Resize, e -> unsure = true);
         control.addListener(SWT.ZoomChanged, e -> unsure = true);
@@ -65,7 +51,7 @@ public final class Backing {
     /** The picture is no longer right. */
     public void forget() {
         right = false;
-        groundDone();
+        done();
     }
 
     private void dispose() {
@@ -78,20 +64,33 @@ public final class Backing {
     }
 
     /**
-     * Begins to paint the lowest layer on another thread; {@link #paint} waits for it.
+     * Begins to paint the picture on another thread; {@link #paint} waits for it.
      *
      * @param other runs it on its thread
-     * @param layer paints the layer: it looks at nothing that belongs to the display's thread, and writes no letters
+     * @param all paints all of it, ground included, and looks at nothing that belongs to the display's thread
      */
-    public void besides(Executor other, Consumer<GC> layer) {
+    public void besides(Executor other, Consumer<GC> all) {
         forget();
         if (fits()) {
-            begun = CompletableFuture.runAsync(() -> layer(layer), other);
+            letGo();
+            begun = CompletableFuture.runAsync(() -> picture(all), other);
         }
     }
 
-    /** Waits for what was begun; whether the lowest layer is done. */
-    private boolean groundDone() {
+    /** What the toolkit keeps of the picture at the display server is given up by the first thing painted on it: here, since only this thread talks to it. */
+    private void letGo() {
+        GC gc = new GC(picture);
+        gc.fillRectangle(0, 0, 1, 1);
+        gc.dispose();
+    }
+
+    /** {@return whether the picture is painted for the control as it is, or is being painted} */
+    public boolean begun() {
+        return (begun != null || right) && !unsure && control.getSize().equals(size);
+    }
+
+    /** Waits for what was begun; whether it is done. */
+    private boolean done() {
         if (begun == null) {
             return false;
         }
@@ -115,10 +114,9 @@ public final class Backing {
             return;
         }
         if (!right) {
-            if (!groundDone()) {
-                layer(ground);
+            if (!done()) {
+                picture(painter);
             }
-            layer(rest);
             right = true;
         }
         // As a pattern: drawing an image copies all of it each time, on some systems pixel by pixel.
@@ -151,10 +149,10 @@ public final class Backing {
         return true;
     }
 
-    private void layer(Consumer<GC> painter) {
+    private void picture(Consumer<GC> all) {
         GC on = new GC(picture);
         try {
-            scaled(on, finer, () -> painter.accept(on));
+            scaled(on, finer, () -> all.accept(on));
         } finally {
             on.dispose();
         }

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.HashMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.Locale;
 import java.util.Map;
 
@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Display;
 import culm.figures.Size;
 import culm.figures.font.FontFile;
 
-/** The shipped font in the sizes of the drawings, for one display or printer. Used on its thread only. */
+/** The shipped font in the sizes of the drawings, for one display or printer. */
 public final class SwtFonts {
     private static final String FAMILY = "DejaVu Sans";
     private static final double POINTS_PER_INCH = 72;
@@ -28,7 +28,7 @@ public final class SwtFonts {
     }
 
     private final Device device;
-    private final Map<Key, Font> fonts = new HashMap<>();
+    private final Map<Key, Font> fonts = new ConcurrentHashMap<>();
 
     /**
      * Makes the shipped font known to a display or printer.

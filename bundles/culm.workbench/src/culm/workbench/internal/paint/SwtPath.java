@@ -4,6 +4,7 @@ import org.eclipse.swt.graphics.Device;
 
 import culm.figures.Path;
 import culm.figures.PathSink;
+import culm.figures.Straightened;
 
 /** A path of a drawing as one of SWT; to be disposed. */
 final class SwtPath implements PathSink {
@@ -15,7 +16,7 @@ final class SwtPath implements PathSink {
 
     static org.eclipse.swt.graphics.Path of(Device device, Path path) {
         SwtPath sink = new SwtPath(device);
-        path.walk(sink);
+        Straightened.walk(path, sink);
         return sink.path;
     }
 

@@ -31,6 +31,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
     private SoonAfter<Composite> place;
     private S session;
     private boolean dirty;
+    private int steps = -1;
 
     /**
      * An editor.
@@ -80,6 +81,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     @Override
     public final void createPartControl(Composite parent) {
+        workshop().look().clear(parent);
         if (late.isEmpty()) {
             make(parent);
             return;
@@ -155,9 +157,12 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
             dirty = session.isDirty();
             firePropertyChange(PROP_DIRTY);
         }
-        ICommandService commands = getSite().getService(ICommandService.class);
-        commands.refreshElements("org.eclipse.ui.edit.undo", null);
-        commands.refreshElements("org.eclipse.ui.edit.redo", null);
+        if (steps != session.steps()) { // not while something is only shown: they stand in menus
+            steps = session.steps();
+            ICommandService commands = getSite().getService(ICommandService.class);
+            commands.refreshElements("org.eclipse.ui.edit.undo", null);
+            commands.refreshElements("org.eclipse.ui.edit.redo", null);
+        }
     }
 
     /** {@return what is edited} */

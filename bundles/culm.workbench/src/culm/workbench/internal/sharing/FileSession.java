@@ -54,6 +54,7 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
     private final Studio studio;
     private final BasicCommandStack stack = new BasicCommandStack();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private int steps;
     private Loaded<D> loaded;
     private Base base;
     private Optional<FileProblem> lookOnly = Optional.empty();
@@ -88,6 +89,7 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
     }
 
     private void stackChanged(EventObject event) {
+        steps++;
         forgetPreview();
         refresh();
     }
@@ -239,6 +241,11 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
         requireWritable();
         D other = workshop.files().read(content, studio.shown(file), type).document();
         stack.execute(Edits.become(document(), other, label));
+    }
+
+    /** {@return another number after each command, undo and redo} */
+    public final int steps() {
+        return steps;
     }
 
     /** {@return whether there are changes that are not saved} */

@@ -36,7 +36,7 @@ public abstract class DrawnCanvas extends Canvas {
         super(parent, SWT.DOUBLE_BUFFERED | style);
         this.look = look;
         look.dress(this, Role.PAPER, Role.INK);
-        backing = new Backing(this, this::paintGround, this::paintRest);
+        backing = new Backing(this, this::paintAll);
         look.onChange(this, this::anew);
         addListener(SWT.Paint, e -> {
             backing.paint(e.gc);
@@ -64,17 +64,17 @@ public abstract class DrawnCanvas extends Canvas {
         redraw();
     }
 
-    /** What has no letters is painted on another thread now, while this one has other things to do; called once all that is shown has its place. */
+    /** It is painted on another thread now, while this one has other things to do; not again while nothing has changed. */
     public final void paintBesides() {
-        if (!isVisible()) {
+        if (backing.begun() || !isVisible()) {
             return;
         }
-        onScreen().map(Drawing::belowText).filter(d -> !d.items().isEmpty()).ifPresent(below -> {
+        onScreen().ifPresent(all -> {
             Color paper = look.colour(Role.PAPER);
             Rectangle area = getClientArea();
             SwtPainter painter = look.painter();
             double left = left();
-            backing.besides(look.besides(), gc -> paintGround(gc, paper, area, painter, below, left));
+            backing.besides(look.besides(), gc -> paintAll(gc, paper, area, painter, all, left));
         });
     }
 
@@ -109,19 +109,14 @@ public abstract class DrawnCanvas extends Canvas {
         return look;
     }
 
-    private void paintGround(GC gc) {
-        Drawing below = onScreen().map(Drawing::belowText).orElse(NOTHING);
-        paintGround(gc, look.colour(Role.PAPER), getClientArea(), look.painter(), below, left());
+    private void paintAll(GC gc) {
+        paintAll(gc, look.colour(Role.PAPER), getClientArea(), look.painter(), onScreen().orElse(NOTHING), left());
     }
 
     /** All that it needs is handed to it, since it is not always done by the display's thread. */
-    private static void paintGround(GC gc, Color paper, Rectangle area, SwtPainter painter, Drawing below, double left) {
+    private static void paintAll(GC gc, Color paper, Rectangle area, SwtPainter painter, Drawing all, double left) {
         gc.setBackground(paper);
         gc.fillRectangle(area);
-        painter.paint(gc, below, left, 0);
-    }
-
-    private void paintRest(GC gc) {
-        onScreen().ifPresent(d -> look.painter().paint(gc, d.fromText(), left(), 0));
+        painter.paint(gc, all, left, 0);
     }
 }

@@ -116,7 +116,7 @@ public final class LinkText extends Canvas {
     private void paint(Event e) {
         e.gc.setFont(look.font(size, chosen ? SWT.BOLD : SWT.NORMAL));
         e.gc.setForeground(look.colour(chosen ? Role.INK : isEnabled() ? Role.THREAD : Role.QUIET));
-        int top = (getClientArea().height - e.gc.getFontMetrics().getHeight()) / 2;
+        int top = (int) (getClientArea().height - look.measure().ascent(size) - look.measure().descent(size)) / 2;
         e.gc.drawString(words, 4, top, true);
         if (isFocusControl()) {
             e.gc.setForeground(look.colour(Role.THREAD));
