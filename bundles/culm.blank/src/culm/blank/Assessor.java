@@ -42,6 +42,11 @@ public final class Assessor {
         return told(blank, false, Optional.empty());
     }
 
+    /** Nothing computed, only the marks that are given: to prepare what does not depend on where the sides close. */
+    public static Assessment given(Blank blank) {
+        return bare(blank, Closing.refused("", "Not computed yet."), List.of());
+    }
+
     private static Assessment told(Blank blank, boolean whole, Optional<Executor> besides) {
         try {
             return new Assessor(blank, besides).run(whole);
@@ -57,11 +62,13 @@ public final class Assessor {
 
     /** A refusal that came after the closing was found, as when a plug-in's type fails for a slope: nothing computed with it is told. */
     private static Assessment refused(Blank blank, GeometryException why) {
-        Closing none = Closing.refused(why.path(), why.told());
+        return bare(blank, Closing.refused(why.path(), why.told()), List.of(new Trouble("sidesCloseAt", why.path(), why.told())));
+    }
+
+    private static Assessment bare(Blank blank, Closing none, List<Trouble> troubles) {
         OptionalDouble no = OptionalDouble.empty();
         return new Assessment(blank, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
-                caneAbove(blank), new Heights(blank, no), Optional.empty(), no, List.of(),
-                List.of(new Trouble("sidesCloseAt", why.path(), why.told())));
+                caneAbove(blank), new Heights(blank, no), Optional.empty(), no, List.of(), troubles);
     }
 
     private Assessment run(boolean whole) {

@@ -127,8 +127,8 @@ class CardPageTest {
 
     /** What is said of it takes three lines. */
     private static Card wordy(Card card) {
-        return new Card(card.head(), card.numbers(), "Sides close with 3.1 turns left, give or take 2.3; they may not close at all; but overwrapped: the wrap stops at 46.5 mm, above the "
-                + "staple's top at 46.0 mm.", false, card.staples(), card.wrapBelow(), card.measured(), card.example());
+        return new Card(card.head(), card.numbers(), "Sides close with 3.1 turns left, give or take 2.3; but overwrapped: the wrap stops at 46.5 mm, above the "
+                + "staple's top at 46.0 mm; they may not close at all.", false, card.staples(), card.wrapBelow(), card.measured(), card.example());
     }
 
     /** An English horn's staple has no cork: one more line of words in the steps. */

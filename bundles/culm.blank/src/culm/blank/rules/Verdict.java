@@ -47,7 +47,7 @@ public record Verdict(Sign sign, String told) {
 
     /** The verdict on an assessment with its findings. */
     public static Verdict of(Assessment a, List<Finding> findings) {
-        return new Verdict(sign(findings), sentence(a) + basis(a) + worst(a, findings));
+        return new Verdict(sign(findings), sentence(a) + basis(a) + worst(a, findings) + open(a));
     }
 
     private static Sign sign(List<Finding> findings) {
@@ -64,13 +64,19 @@ public record Verdict(Sign sign, String told) {
             if (turns < 0) {
                 return "sides close " + Say.turns(-turns) + " above the wrap" + take;
             }
-            return "sides close with " + Say.turns(turns) + " left" + take + (a.turnsBand().filter(Band::open).isPresent() ? "; they may not close at all" : "");
+            return "sides close with " + Say.turns(turns) + " left" + take;
         }
         if (a.openAtStapleTop().isPresent()) {
             return "sides never close: open by " + Say.across(a.openAtStapleTop().getAsDouble()) + " at the staple's top"
                     + a.openAtStapleTopBand().map(b -> ", give or take " + Say.across(b.half())).orElse("");
         }
         return "where the sides close cannot be told";
+    }
+
+    /** Behind all that belongs to the turns. */
+    private static String open(Assessment a) {
+        boolean may = a.turnsLeft().isPresent() && a.turnsLeft().getAsDouble() >= 0 && a.turnsBand().filter(Band::open).isPresent();
+        return may ? "; they may not close at all" : "";
     }
 
     private static String basis(Assessment a) {
@@ -84,7 +90,7 @@ public record Verdict(Sign sign, String told) {
     /** An error that the turns do not show is named, so that no good number hides it. */
     private static String worst(Assessment a, List<Finding> findings) {
         return findings.stream().filter(f -> f.severity() == Severity.ERROR && !f.rule().equals("sidesOpen") && !f.rule().equals("turnsLeft"))
-                .findFirst().map(f -> a.turnsLeft().isPresent() ? "; but " + lower(f.toldText()) : ": " + lower(f.toldText())).orElse("");
+                .findFirst().map(f -> (a.turnsLeft().isPresent() ? "; but " : a.openAtStapleTop().isPresent() ? "; also " : ": ") + lower(f.toldText())).orElse("");
     }
 
     private static String lower(String text) {

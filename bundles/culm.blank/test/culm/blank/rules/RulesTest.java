@@ -150,6 +150,21 @@ class RulesTest {
         assertTrue(Verdict.of(Assessor.assess(fitted), judged(fitted)).sentence().endsWith(", from a blank that worked"));
     }
 
+    /** What belongs to the turns stands behind them, and nothing else between. */
+    @Test
+    void theVerdictTellsTheTurnsThenWhatIsWrongThenThatTheSidesMayNotClose() {
+        Blank unsure = Sample.blank().edit().fit(Fit.to(Sample.blank(), 1.2, 0.5)).set(Inputs.WRAP_TOP, 47.3).set(Inputs.TIE_LENGTH, 71.5)
+                .tolerance(Inputs.TIE_LENGTH, 4, true).build();
+        Assessment a = Assessor.assess(unsure);
+        assertTrue(a.turnsBand().orElseThrow().open());
+        String sentence = Verdict.of(a, judged(unsure)).sentence();
+        assertTrue(sentence.matches("sides close with \\d+\\.\\d turns left, give or take \\d+\\.\\d, from a blank that worked; but overwrapped: .*; they may not close at all"), sentence);
+        Blank never = unsure.with(Inputs.TIE_LENGTH, 76);
+        assertTrue(Assessor.assess(never).turnsLeft().isEmpty());
+        String open = Verdict.of(Assessor.assess(never), judged(never)).sentence();
+        assertTrue(open.matches("sides never close: open by \\d\\.\\d\\d mm at the staple's top, give or take \\d\\.\\d\\d mm; also overwrapped: .*"), open);
+    }
+
     @Test
     void whatCannotBeComputedIsSaid() {
         Finding f = found(SURE.with(Inputs.TUBE, 7), "notComputed").orElseThrow();

@@ -1,6 +1,5 @@
 package culm.figures.reed;
 
-import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 import culm.figures.Path;
@@ -12,9 +11,6 @@ import culm.figures.Style;
 /** The thread's turns: slanting lines with the curve of their turn from the wide side, round in the cut. */
 final class Wrap {
     private static final double SOLID_BELOW = 2.2;
-    /** A turn that is drawn thinner has no edge of its own: the wrap has a ground in that colour, which takes half the time to paint. */
-    private static final double OWN_EDGE_FROM = 4;
-    private static final double TOUCH = 1.05;
     private static final int MOST_TURNS = 2000;
     private final Reed reed;
     private final Lane lane;
@@ -41,24 +37,10 @@ final class Wrap {
         }
         Path lower = halfTurns(reed.wrapBottom(), reed.wrapTop(), under, 0.5);
         Path upper = halfTurns(reed.wrapStart(), reed.wrapTop(), under, 1.5);
-        for (int layer = 1; layer <= 2; layer++) {
-            Path turns = layer == 1 ? lower : upper;
-            if (onGround()) {
-                pen.shape(area(from(layer), reed.wrapTop(), under, layer), Style.fill(Role.THREAD_EDGE));
-            } else {
-                pen.shape(turns, Style.line(Role.THREAD_EDGE, width));
-            }
-            pen.shape(turns, Style.line(Role.THREAD, Math.max(width * 0.6, width - 1.4)));
+        for (Path layer : new Path[] {lower, upper}) {
+            pen.shape(layer, Style.line(Role.THREAD_EDGE, width));
+            pen.shape(layer, Style.line(Role.THREAD, Math.max(width * 0.6, width - 1.4)));
         }
-    }
-
-    private boolean onGround() {
-        return reed.thread() * lane.scale().perMm() < OWN_EDGE_FROM && reed.pitch() < TOUCH * reed.thread();
-    }
-
-    /** Where a layer begins. */
-    private double from(int layer) {
-        return layer == 1 ? reed.wrapBottom() : reed.wrapStart();
     }
 
     /** One half turn goes over the front, half a pitch along while it crosses, and bends out of sight at both sides. */
@@ -82,15 +64,8 @@ final class Wrap {
     }
 
     private void band(Pen pen, double from, double to, DoubleUnaryOperator under, int layers) {
-        pen.shape(area(from, to, under, layers), Style.fill(Role.THREAD).edged(Role.THREAD_EDGE, Style.THIN));
-    }
-
-    private Path area(double from, double to, DoubleUnaryOperator under, int layers) {
-        return lane.both(outside(from, to, under, layers));
-    }
-
-    private List<double[]> outside(double from, double to, DoubleUnaryOperator under, int layers) {
-        return reed.outlines().points(from, to, z -> under.applyAsDouble(z) + layers * reed.thread());
+        pen.shape(lane.both(reed.outlines().points(from, to, z -> under.applyAsDouble(z) + layers * reed.thread())),
+                Style.fill(Role.THREAD).edged(Role.THREAD_EDGE, Style.THIN));
     }
 
     /** In the cut through the middle. @param under what the thread lies on, over height */
@@ -100,16 +75,7 @@ final class Wrap {
         }
         // Two areas, the smaller one on the larger: a line around each takes twice the time.
         double edge = reed.thread() * lane.scale().perMm() < 5 ? 0.4 : Style.THIN;
-        if (onGround()) {
-            for (int layer = 1; layer <= 2; layer++) {
-                List<double[]> outer = outside(from(layer), reed.wrapTop(), under, layer);
-                List<double[]> inner = outside(from(layer), reed.wrapTop(), under, layer - 1);
-                pen.shape(lane.between(outer, inner), Style.fill(Role.THREAD_EDGE));
-                pen.shape(lane.between(Lane.mirrored(outer), Lane.mirrored(inner)), Style.fill(Role.THREAD_EDGE));
-            }
-        } else {
-            pen.shape(circles(under, 0), Style.fill(Role.THREAD_EDGE));
-        }
+        pen.shape(circles(under, 0), Style.fill(Role.THREAD_EDGE));
         pen.shape(circles(under, edge), Style.fill(Role.THREAD));
     }
 

@@ -46,7 +46,7 @@ class ReedViewTest {
     @Test
     void whatWasPreparedServesForAFullerAssessmentOfTheSameBlankOnly() {
         Blank blank = Blanks.example();
-        Reed prepared = Reed.of(Assessor.outline(blank)).ready();
+        Reed prepared = Reed.of(Assessor.given(blank)).ready();
         Reed told = prepared.told(Assessor.assess(blank));
         assertSame(prepared.outlines(), told.outlines());
         assertTrue(told.assessment().turnsBand().isPresent());

@@ -48,7 +48,7 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
     static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides, Optional<LaidOut.Wanted> wanted) {
         // A plug-in could hold it up: then it is prepared after the assessment, which has seen to that.
         Optional<CompletableFuture<Reed>> prepared = blank.foreign() ? Optional.empty()
-                : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.outline(blank.blank())).ready(), besides));
+                : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.given(blank.blank())).ready(), besides));
         Assessment assessment = blank.assess(besides);
         Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> Reed.of(assessment).ready());
         Optional<LaidOut.Wanted> drawn = prepared.flatMap(p -> wanted);
