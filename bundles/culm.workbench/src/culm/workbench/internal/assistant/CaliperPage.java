@@ -79,7 +79,7 @@ final class CaliperPage extends WizardPage {
         setErrorMessage(wrong.orElse(null));
         List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
         if (assumed != null) {
-            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". Swelling and compression are assumed too.");
+            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". What the cane swells and what it loses under the thread is assumed too.");
         }
         setPageComplete(wrong.isEmpty());
     }

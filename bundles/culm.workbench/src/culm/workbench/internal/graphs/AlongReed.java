@@ -131,7 +131,7 @@ final class AlongReed {
         for (Lane lane : lanes) {
             OptionalDouble value = lane.at(z);
             if (value.isPresent()) {
-                says.add(lane.mirrored() ? unit.text(2 * value.getAsDouble(), 2) + " wide, " + unit.fixed(s, 1) + " from the fold"
+                says.add(lane.mirrored() ? unit.text(2 * value.getAsDouble(), 2) + " wide, " + unit.text(s, 1) + " from the fold"
                         : lane.role() == Role.BRASS_EDGE ? "bore " + unit.area(value.getAsDouble())
                                 : (value.getAsDouble() < 0 ? "pinched by " : "open by ") + unit.text(Math.abs(value.getAsDouble()), 2));
             }
