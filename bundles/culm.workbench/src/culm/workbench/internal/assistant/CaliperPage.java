@@ -77,9 +77,9 @@ final class CaliperPage extends WizardPage {
     private void check() {
         Optional<String> wrong = rows.values().stream().flatMap(r -> r.wrong().stream()).findFirst();
         setErrorMessage(wrong.orElse(null));
-        List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
+        List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && rows.get(n.path()).wrong().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
         if (assumed != null) {
-            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". What the cane swells and what it loses under the thread is assumed too.");
+            assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". Swelling and loss under the thread are assumed too.");
         }
         setPageComplete(wrong.isEmpty());
     }

@@ -105,7 +105,7 @@ public final class DuplicatesDialog extends PaperDialog {
     }
 
     private void group(List<Found> same) {
-        Label heading = label(list, same.get(0).kind() + ": " + same.stream().map(this::name).collect(Collectors.joining(", ")), Size.BODY, SWT.BOLD, Role.INK);
+        Label heading = label(list, same.get(0).kind() + ": " + same.stream().map(this::name).collect(Collectors.joining("; ")), Size.BODY, SWT.BOLD, Role.INK);
         ((GridData) heading.getLayoutData()).horizontalSpan = 2;
         ((GridData) heading.getLayoutData()).verticalIndent = 8;
         List<Found> filed = same.stream().filter(f -> !f.copy()).toList();
