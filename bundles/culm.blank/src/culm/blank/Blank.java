@@ -30,8 +30,9 @@ public final class Blank {
     private final Map<String, Double> numbers;
     private final Map<String, Tolerance> tolerances;
     private final Fit fit;
+    /** One that this was made from and whose parts are made, until this one's are. */
     private Blank relative;
-    private volatile Parts parts;
+    private Parts parts;
     private volatile List<Input> inputs;
 
     Blank(BlankBuilder b) {

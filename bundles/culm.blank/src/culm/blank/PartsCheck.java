@@ -30,11 +30,6 @@ final class PartsCheck {
     private static final List<String> OF_GOUGE = List.of(Inputs.TUBE, Inputs.FOLDED_LENGTH);
     private static final List<String> OF_SHAPE = List.of(Inputs.FOLDED_LENGTH);
 
-    private record ProfileOf(String word, Function<Blank, Profile<?>> of) {
-        static final List<ProfileOf> ALL = List.of(new ProfileOf("staple", Blank::staple), new ProfileOf("gouge", Blank::gouge),
-                new ProfileOf("gougeEnd", b -> b.gougeEnd().orElse(null)), new ProfileOf("shape", Blank::shape));
-    }
-
     private PartsCheck() {
     }
 
@@ -51,12 +46,10 @@ final class PartsCheck {
                 described.refusal(value).ifPresent(why -> found.add(new GeometryException(path, sentence(why))));
             }
         });
-        for (ProfileOf part : ProfileOf.ALL) {
-            Profile<?> profile = part.of().apply(blank);
-            if (profile != null && like.filter(b -> part.of().apply(b) == profile).isEmpty()) {
-                of(part.word(), profile, found);
-            }
-        }
+        of("staple", Blank::staple, blank, like, found);
+        of("gouge", Blank::gouge, blank, like, found);
+        of("gougeEnd", b -> b.gougeEnd().orElse(null), blank, like, found);
+        of("shape", Blank::shape, blank, like, found);
         if (blank.cut().edges() == EdgeKind.TWO_WIDTHS) {
             blank.insideWidths().ifPresentOrElse(
                     rows -> Rows.problems(MeasuredShape.TABLE, rows).forEach(p -> found.add(p.under("inside"))),
@@ -65,8 +58,12 @@ final class PartsCheck {
         return found;
     }
 
-    private static void of(String part, Profile<?> profile, List<GeometryException> found) {
-        under(part, profile.type(), () -> profile.type().problems(profile.values())).forEach(p -> found.add(p.under(part)));
+    /** What the other blank has too was looked at when its parts were made. */
+    private static void of(String part, Function<Blank, Profile<?>> which, Blank blank, Optional<Blank> like, List<GeometryException> found) {
+        Profile<?> profile = which.apply(blank);
+        if (profile != null && like.filter(b -> which.apply(b) == profile).isEmpty()) {
+            under(part, profile.type(), () -> profile.type().problems(profile.values())).forEach(p -> found.add(p.under(part)));
+        }
     }
 
     /** @param like another blank whose parts are made; what is the same in both is taken from it */

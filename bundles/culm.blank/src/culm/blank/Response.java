@@ -25,7 +25,8 @@ final class Response {
     private static final double NOTHING = 1e-9;
     /** Of the barycentric formula in the extrema of a Chebyshev polynomial. */
     private static final double[] WEIGHTS = IntStream.range(0, NODES).mapToDouble(j -> (j % 2 == 0 ? 1 : -1) * (j == 0 || j == NODES - 1 ? 0.5 : 1)).toArray();
-    private static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
+    /** Inputs that the seam does not feel. */
+    static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
             Inputs.WRAP_BOTTOM, Inputs.FINISHED, Inputs.SLIPPED, Inputs.CROOKED, Inputs.THREAD_DIAMETER, Inputs.THREAD_PITCH, Inputs.START_TURNS);
 
     private final Blank blank;

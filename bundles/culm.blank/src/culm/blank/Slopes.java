@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Executor;
 
@@ -16,9 +15,6 @@ import culm.geometry.profile.Quantity;
  * by the implicit function theorem: d z_c / d x = -(dG/dx) / (dG/dz).
  */
 final class Slopes {
-    private static final Set<String> WITHOUT_EFFECT = Set.of(Inputs.CORK_TOP, Inputs.WALL, Inputs.EARS_WIDTH, Inputs.EARS_LENGTH, Inputs.WRAP_TOP,
-            Inputs.WRAP_BOTTOM, Inputs.FINISHED, Inputs.SLIPPED, Inputs.CROOKED, Inputs.THREAD_DIAMETER, Inputs.THREAD_PITCH, Inputs.START_TURNS,
-            Inputs.DELTA);
     private final Optional<Executor> besides;
     private final Blank blank;
     private final double z;
@@ -48,7 +44,7 @@ final class Slopes {
 
     /** dG/dx for every input that can matter, by path. */
     Map<String, Double> inputs() {
-        List<Input> moving = blank.inputs().stream().filter(i -> !WITHOUT_EFFECT.contains(i.path())).toList();
+        List<Input> moving = blank.inputs().stream().filter(i -> !Response.WITHOUT_EFFECT.contains(i.path()) && !i.path().equals(Inputs.DELTA)).toList();
         double[] slopes = new double[moving.size()];
         Together.each(slopes.length, i -> slopes[i] = of(moving.get(i)), besides);
         Map<String, Double> all = new TreeMap<>();

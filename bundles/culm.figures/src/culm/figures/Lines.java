@@ -9,7 +9,6 @@ public final class Lines {
     /** What stands behind a number and is not parted from it. */
     private static final String UNIT = "(?:(?:mm|thou|in|turns?)\\b|%)";
     private static final Pattern BREAKS = Pattern.compile("\\s+(?!" + UNIT + ")|(?<!\\d)\\s+");
-    private static final Pattern HOLDS = Pattern.compile("(?<=\\d)\\s(?=" + UNIT + ")");
 
     private Lines() {
     }
@@ -31,13 +30,8 @@ public final class Lines {
         return lines;
     }
 
-    /** The text for someone else to break: numbers and their units hold together. */
-    public static String held(String text) {
-        return HOLDS.matcher(text).replaceAll("\u00a0");
-    }
-
     /** Distance of two baselines. */
     public static double height(TextMeasure measure, Size size) {
-        return Math.ceil((measure.ascent(size) + measure.descent(size)) * 1.08);
+        return Math.ceil((measure.line(size)) * 1.08);
     }
 }

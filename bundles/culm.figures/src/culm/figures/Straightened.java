@@ -2,7 +2,7 @@ package culm.figures;
 
 /**
  * Hands a path on with fewer points: a point is left out where the line without it passes within {@value #NEAR} of it. Outlines have a point for each
- * tenth of a mm, and each takes time to paint, also where they are straight.
+ * half mm and more, and each takes time to paint, also where they are straight.
  */
 public final class Straightened implements PathSink {
     /** Less than can be seen on any screen, drawing units. */

@@ -24,6 +24,6 @@ public record Text(String text, double x, double y, Anchor anchor, Size size, bo
     public Box box(TextMeasure measure) {
         double width = measure.width(text, size, bold);
         double left = anchor == Anchor.START ? x : anchor == Anchor.END ? x - width : x - width / 2;
-        return new Box(left, y - measure.ascent(size), width, measure.ascent(size) + measure.descent(size));
+        return new Box(left, y - measure.ascent(size), width, measure.line(size));
     }
 }

@@ -10,4 +10,9 @@ public interface TextMeasure {
 
     /** From the baseline down to the end of the deepest letters. */
     double descent(Size size);
+
+    /** Height of one line, from the highest letters' top to the deepest letters' end. */
+    default double line(Size size) {
+        return ascent(size) + descent(size);
+    }
 }

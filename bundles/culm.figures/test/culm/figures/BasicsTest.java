@@ -38,7 +38,6 @@ class BasicsTest {
             assertEquals(text, String.join(" ", lines));
             assertTrue(lines.stream().noneMatch(l -> l.matches(".*\\d")), lines.toString());
         }
-        assertEquals("46.5\u00a0mm or 1831\u00a0thou, as in all turns", Lines.held("46.5 mm or 1831 thou, as in all turns"));
     }
 
     @Test

@@ -98,7 +98,7 @@ class StraightenedTest {
             assertArrayEquals(walk.get(0), less.get(0));
             assertArrayEquals(walk.get(200), less.get(less.size() - 1));
             for (double[] p : walk) {
-                assertTrue(distance(p, less) <= 2 * Straightened.NEAR, "run " + run + ": off by " + distance(p, less));
+                assertTrue(distance(p, less) <= Straightened.NEAR + ROUNDING, "run " + run + ": off by " + distance(p, less));
             }
         }
     }

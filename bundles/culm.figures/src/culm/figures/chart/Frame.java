@@ -50,7 +50,7 @@ final class Frame {
     /** Ticks well apart; where these are fewer than three, closer ones as far as their numbers have room. */
     private Ticks upwards(double from, double to, double height) {
         Ticks ticks = Ticks.within(from, to, Math.max(1, height / LINE_APART));
-        double line = measure.ascent(Size.SMALL) + measure.descent(Size.SMALL) + 1;
+        double line = measure.line(Size.SMALL) + 1;
         for (int most = 2; ticks.values().size() < FEWEST && most <= height / line; most++) {
             Ticks closer = Ticks.within(from, to, most);
             ticks = closer.step() / (to - from) * height >= line ? closer : ticks;

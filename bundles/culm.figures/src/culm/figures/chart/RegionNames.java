@@ -36,7 +36,7 @@ final class RegionNames {
         this.map = map;
         this.chart = chart;
         this.measure = measure;
-        this.high = measure.ascent(Size.SMALL) + measure.descent(Size.SMALL);
+        this.high = measure.line(Size.SMALL);
         this.lines = IntStream.range(0, contours.size() - 1).filter(i -> Double.isFinite(contours.get(i)[0]) && Double.isFinite(contours.get(i + 1)[0]))
                 .mapToObj(i -> new double[] {chart.x().at(contours.get(i)[0]), chart.y().at(contours.get(i)[1]), chart.x().at(contours.get(i + 1)[0]), chart.y().at(contours.get(i + 1)[1])})
                 .toList();

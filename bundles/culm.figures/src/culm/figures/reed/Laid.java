@@ -12,7 +12,8 @@ import culm.geometry.shape.Edge;
 /**
  * Cane laid around a section, for drawing: theta turns from the blade's middle, mu is the length on the mid-surface, phi the cane's own angle.
  * d phi / d theta = (rho + q t / 2) / (g (R - t / 2)), mu = g (R phi - T / 2), by Runge and Kutta's fourth-order steps of about a degree,
- * or of three for an outline alone; in steps of a degree mu(pi/2) agrees with {@link culm.blank.Seam#needed(double)} within 1e-6 mm. Above a staple the same is used with no staple inside.
+ * or of three for an outline alone; in steps of a degree mu(pi/2) agrees with {@link culm.blank.Seam#needed(double)} within 1e-6 mm. Above a
+ * staple the same is used with no staple inside.
  */
 final class Laid {
     /** Steps to the seam for a section. */

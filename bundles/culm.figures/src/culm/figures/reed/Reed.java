@@ -164,12 +164,16 @@ public final class Reed {
 
     /** Cane laid around the staple, for heights with cane on the staple. */
     Laid laid(double z) {
-        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth, Laid.FINE);
+        return laid(z, Laid.FINE);
     }
 
     /** How far the laid cane reaches to the side, seen from the wide side. */
     double laidReach(double z) {
-        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth, Laid.COARSE).reach(edge(z));
+        return laid(z, Laid.COARSE).reach(edge(z));
+    }
+
+    private Laid laid(double z, int steps) {
+        return new Laid(outside(z), seam.parts().gouge(), gouge(z), growth, steps);
     }
 
     Edge edge(double z) {

@@ -38,7 +38,7 @@ public record ReedDrawing(Drawing drawing, Scale scale, Box wide, Box cut, Box r
         double half = measure.width(number, Size.SMALL, false) / 2 + 4;
         double middle = Math.max(scale.left() + half, Math.min(scale.right() - half, x));
         double base = wide.y() - 8;
-        pen.shape(Path.box(new Box(middle - half, base - measure.ascent(Size.SMALL), 2 * half, measure.ascent(Size.SMALL) + measure.descent(Size.SMALL) + 1), 3),
+        pen.shape(Path.box(new Box(middle - half, base - measure.ascent(Size.SMALL), 2 * half, measure.line(Size.SMALL) + 1), 3),
                 Style.fill(Role.PAPER));
         pen.text(number, middle, base, Anchor.MIDDLE, Size.SMALL, Role.INK);
         return new Group(Part.POINTER, "", 0, 0, java.util.Optional.empty(), pen.items());

@@ -27,6 +27,12 @@ class LaidTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {35.2, 38, 42, 44, 45.5, 46.4, 47})
+    void threeDegreesAStepReachAsFarAsOne(double z) {
+        assertEquals(reed.laid(z).reach(reed.edge(z)), reed.laidReach(z), 5e-4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {35.2, 38, 42, 44, 45.5, 46.4, 47})
     void needsAndHasWhatTheSeamSays(double z) {
         Laid laid = reed.laid(z);
         assertEquals(seam.needed(z), laid.needed(), 1e-6);

@@ -96,7 +96,7 @@ public final class BenchHeader extends Composite {
     }
 
     private double line(Size size) {
-        return look.measure().ascent(size) + look.measure().descent(size);
+        return look.measure().line(size);
     }
 
     private void paint(Event e) {

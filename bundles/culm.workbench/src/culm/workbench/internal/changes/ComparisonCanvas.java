@@ -43,7 +43,7 @@ final class ComparisonCanvas extends Canvas {
     }
 
     private int line() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 7;
+        return (int) Math.ceil(look.measure().line(Size.BODY)) + 7;
     }
 
     @Override

@@ -155,6 +155,6 @@ final class FindingRow {
     }
 
     private int line(Size size) {
-        return (int) Math.ceil(look.measure().ascent(size) + look.measure().descent(size));
+        return (int) Math.ceil(look.measure().line(size));
     }
 }

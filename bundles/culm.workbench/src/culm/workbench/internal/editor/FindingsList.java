@@ -154,7 +154,7 @@ final class FindingsList extends RowsList {
 
     /** Without findings there is no heading either: it would stand over nothing. */
     private int headHeight() {
-        return rows.isEmpty() ? 0 : (int) (look().measure().ascent(Size.HEADING) + look().measure().descent(Size.HEADING)) + 18;
+        return rows.isEmpty() ? 0 : (int) (look().measure().line(Size.HEADING)) + 18;
     }
 
     @Override

@@ -52,15 +52,15 @@ final class HeaderStrip extends Canvas {
         if (name.equals(newName) && verdict.equals(newVerdict) && word.equals(newWord)) {
             return;
         }
-        boolean named = !name.equals(newName);
+        boolean whole = !name.equals(newName);
         name = newName;
         word = newWord;
         verdict = newVerdict;
         if (lines(getSize().x).size() != shownLines) {
             requestLayout();
-            named = true;
+            whole = true;
         }
-        if (named) {
+        if (whole) {
             redraw();
         } else { // beside the name stand links, which stay
             Point all = getSize();
@@ -112,7 +112,7 @@ final class HeaderStrip extends Canvas {
     }
 
     private double line(Size size) {
-        return look.measure().ascent(size) + look.measure().descent(size);
+        return look.measure().line(size);
     }
 
     private void paint(Event e) {

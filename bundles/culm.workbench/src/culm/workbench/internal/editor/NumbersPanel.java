@@ -55,7 +55,7 @@ final class NumbersPanel extends DrawnCanvas {
     }
 
     private int lineHeight() {
-        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY)) + 6;
+        return (int) Math.ceil(look().measure().line(Size.BODY)) + 6;
     }
 
     @Override

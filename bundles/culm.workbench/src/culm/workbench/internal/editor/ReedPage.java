@@ -47,9 +47,6 @@ final class ReedPage extends Composite {
     void show(Shown now, Limits limits) {
         boolean ahead = now.laidOut() != LaidOut.NOTHING;
         reed.show(now.reed(), limits, now.findings(), now.laidOut());
-        if (ahead) {
-            reed.paintBesides(); // the longest first
-        }
         section.show(now.reed(), now.laidOut());
         numbers.show(now.assessment());
         if (ahead) {

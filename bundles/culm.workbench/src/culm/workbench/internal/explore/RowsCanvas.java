@@ -212,7 +212,7 @@ public final class RowsCanvas extends Canvas {
     }
 
     private int line() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + PAD;
+        return (int) Math.ceil(look.measure().line(Size.BODY)) + PAD;
     }
 
     /** Where the rows begin: below the heads and the pinned row. */

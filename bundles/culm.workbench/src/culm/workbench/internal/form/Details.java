@@ -50,7 +50,7 @@ public final class Details extends Composite {
         context.look().dress(this, Role.PAPER, Role.INK);
         help = label(SWT.WRAP, Role.INK);
         GridData tall = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 3, 1);
-        tall.heightHint = LINES * (int) Math.ceil(context.look().measure().ascent(Size.SMALL) + context.look().measure().descent(Size.SMALL));
+        tall.heightHint = LINES * (int) Math.ceil(context.look().measure().line(Size.SMALL));
         help.setLayoutData(tall);
         range = label(SWT.NONE, Role.QUIET);
         range.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 3, 1));

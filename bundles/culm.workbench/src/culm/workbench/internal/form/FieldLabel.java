@@ -36,7 +36,7 @@ final class FieldLabel extends Canvas {
             sign.ifPresent(s -> SignPainter.paint(e.gc, look, s, SIGN / 2, height / 2));
             e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
             e.gc.setForeground(look.colour(Role.QUIET));
-            int line = (int) (look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY));
+            int line = (int) (look.measure().line(Size.BODY));
             int y = (height - line * lines.size()) / 2;
             for (String part : lines) {
                 e.gc.drawString(Clip.to(part, look.measure(), Size.BODY, getClientArea().width - SIGN - 4), SIGN + 4, y, true);
@@ -68,7 +68,7 @@ final class FieldLabel extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        double height = lines.size() * (look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 4;
+        double height = lines.size() * (look.measure().line(Size.BODY)) + 4;
         double widest = lines.stream().mapToDouble(l -> look.measure().width(l, Size.BODY, false)).max().orElse(0);
         return new Point(wHint == SWT.DEFAULT ? (int) Math.ceil(widest) + SIGN + 8 : wHint, (int) Math.ceil(height));
     }

@@ -128,7 +128,7 @@ final class PairTable extends Canvas {
     }
 
     private int line() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 6;
+        return (int) Math.ceil(look.measure().line(Size.BODY)) + 6;
     }
 
     @Override

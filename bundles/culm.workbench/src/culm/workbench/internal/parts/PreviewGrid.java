@@ -104,7 +104,7 @@ public final class PreviewGrid extends RowsList {
     }
 
     private int line() {
-        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY));
+        return (int) Math.ceil(look().measure().line(Size.BODY));
     }
 
     private int left() {

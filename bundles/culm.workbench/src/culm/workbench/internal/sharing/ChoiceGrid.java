@@ -123,7 +123,7 @@ public final class ChoiceGrid extends RowsList {
     }
 
     private int lineHeight() {
-        return (int) Math.ceil(look().measure().ascent(Size.BODY) + look().measure().descent(Size.BODY)) + 10;
+        return (int) Math.ceil(look().measure().line(Size.BODY)) + 10;
     }
 
     @Override

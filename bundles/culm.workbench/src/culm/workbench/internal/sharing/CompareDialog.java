@@ -50,7 +50,7 @@ public final class CompareDialog extends PaperDialog {
         grid.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         detail = label(area, "", Size.SMALL, SWT.NORMAL, Role.QUIET);
         GridData three = (GridData) detail.getLayoutData();
-        three.heightHint = 3 * (int) Math.ceil(look().measure().ascent(Size.SMALL) + look().measure().descent(Size.SMALL) + 1);
+        three.heightHint = 3 * (int) Math.ceil(look().measure().line(Size.SMALL) + 1);
         Composite links = new Composite(area, SWT.NONE);
         GridLayout layout = new GridLayout(3, false);
         layout.marginWidth = 0;

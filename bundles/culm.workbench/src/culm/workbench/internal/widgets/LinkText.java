@@ -109,14 +109,14 @@ public final class LinkText extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        double height = look.measure().ascent(size) + look.measure().descent(size) + 4;
+        double height = look.measure().line(size) + 4;
         return new Point((int) Math.ceil(look.measure().width(words, size, chosen)) + 8, (int) Math.ceil(height));
     }
 
     private void paint(Event e) {
         e.gc.setFont(look.font(size, chosen ? SWT.BOLD : SWT.NORMAL));
         e.gc.setForeground(look.colour(chosen ? Role.INK : isEnabled() ? Role.THREAD : Role.QUIET));
-        int top = (int) (getClientArea().height - look.measure().ascent(size) - look.measure().descent(size)) / 2;
+        int top = (int) (getClientArea().height - look.measure().line(size)) / 2;
         e.gc.drawString(words, 4, top, true);
         if (isFocusControl()) {
             e.gc.setForeground(look.colour(Role.THREAD));

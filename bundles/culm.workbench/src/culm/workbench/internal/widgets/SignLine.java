@@ -58,7 +58,7 @@ public final class SignLine extends Canvas {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int height = (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 6;
+        int height = (int) Math.ceil(look.measure().line(Size.BODY)) + 6;
         return new Point(wHint == SWT.DEFAULT ? 200 : wHint, height);
     }
 }

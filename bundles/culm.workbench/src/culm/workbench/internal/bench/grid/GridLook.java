@@ -32,12 +32,12 @@ final class GridLook {
     }
 
     private double small() {
-        return look.measure().ascent(Size.SMALL) + look.measure().descent(Size.SMALL);
+        return look.measure().line(Size.SMALL);
     }
 
     /** Height of a row. */
     int line() {
-        return (int) Math.ceil(look.measure().ascent(Size.BODY) + look.measure().descent(Size.BODY)) + 8;
+        return (int) Math.ceil(look.measure().line(Size.BODY)) + 8;
     }
 
     /** Room there is for the columns, points; what they leave goes to the words at the right. */

@@ -90,7 +90,7 @@ public final class NoteList extends Canvas {
     }
 
     private int line(Size size) {
-        return (int) Math.ceil(look.measure().ascent(size) + look.measure().descent(size)) + 2;
+        return (int) Math.ceil(look.measure().line(size)) + 2;
     }
 
     private int above(Note note, int i) {
