@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
 
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeType;
@@ -34,6 +35,7 @@ public final class Blank {
     private Blank relative;
     private Parts parts;
     private volatile List<Input> inputs;
+    private volatile Response response;
 
     Blank(BlankBuilder b) {
         this.staple = b.staple;
@@ -92,6 +94,16 @@ public final class Blank {
             value(path).ifPresent(v -> all.add(new Input(path, parameter, v, tolerance(path))));
         }
         return all;
+    }
+
+    /** How the seam answers the inputs, as it was last asked: of a blank that worked, again and again while those fitted to it are tried. Parameters as in {@link Response}. */
+    Response response(double from, double to, Optional<Executor> besides) {
+        Response known = response;
+        if (known == null || !known.spans(from, to)) {
+            known = new Response(this, from, to, besides);
+            response = known;
+        }
+        return known;
     }
 
     /** Every number that is missing, out of its range or out of order, with its full path; empty when all may be used. */

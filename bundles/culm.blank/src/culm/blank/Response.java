@@ -31,6 +31,8 @@ final class Response {
 
     private final Blank blank;
     private final double top;
+    private final double from;
+    private final double to;
     private final double[] depth = new double[NODES];
     private final double[] base = new double[NODES];
     private final double[] needed = new double[NODES];
@@ -50,6 +52,8 @@ final class Response {
     Response(Blank blank, double from, double to, Optional<Executor> besides) {
         this.blank = blank;
         this.top = blank.number(Inputs.STAPLE_LENGTH);
+        this.from = from;
+        this.to = to;
         Seam seam = new Seam(blank);
         for (int j = 0; j < NODES; j++) {
             depth[j] = Chebyshev.node(from, to, NODES - 1 - j, NODES - 1);
@@ -114,6 +118,11 @@ final class Response {
         } catch (IllegalArgumentException refusedOrOutsideTheRows) {
             return null;
         }
+    }
+
+    /** Whether it is the one between these distances below the top, mm. */
+    boolean spans(double nearest, double farthest) {
+        return from == nearest && to == farthest;
     }
 
     /** The inputs that count, with their give or take. */

@@ -169,7 +169,7 @@ final class Spread {
             double overlap = old.number(Inputs.STAPLE_LENGTH) - old.number(Inputs.TIE_LENGTH) + old.number(Inputs.FOLDED_LENGTH);
             low = Math.max(0, seen - around);
             high = Math.min(overlap, seen + around);
-            then = new Response(old, low, high, besides);
+            then = old.response(low, high, besides);
             places = then.inputs().stream().mapToInt(i -> shared(old, i.path())).toArray();
             wrap = shared(old, Inputs.WRAP_TOP);
             pitch = shared(old, Inputs.THREAD_PITCH);

@@ -145,4 +145,18 @@ class GiveOrTakeTest {
         Band changed = Assessor.assess(fitted.with(Inputs.TIE_LENGTH, 71)).turnsBand().orElseThrow();
         assertTrue(changed.half() > band.half() && changed.half() < Assessor.assess(worked).turnsBand().orElseThrow().half());
     }
+
+    /** What is kept of one blank that worked is not used for another one. */
+    @Test
+    void twoBlanksThatWorkedAreNotMixedUp() {
+        Blank first = Sample.blank();
+        Blank second = first.edit().tolerance(Inputs.TIE_LENGTH, 0.9, true).build().with(Inputs.TIE_LENGTH, 71.6);
+        Blank one = first.edit().fit(Fit.to(first, 1.3, 0.5)).build().with(Inputs.TIE_LENGTH, 71.2);
+        Blank other = first.edit().fit(Fit.to(second, 1.3, 0.5)).build().with(Inputs.TIE_LENGTH, 71.2);
+        Band alone = Assessor.assess(one).turnsBand().orElseThrow();
+        Band another = Assessor.assess(other).turnsBand().orElseThrow();
+        assertEquals(alone, Assessor.assess(one).turnsBand().orElseThrow());
+        assertEquals(another, Assessor.assess(other).turnsBand().orElseThrow());
+        assertTrue(another.half() > alone.half() + 0.1, another + " " + alone);
+    }
 }
