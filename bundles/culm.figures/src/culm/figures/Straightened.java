@@ -6,17 +6,18 @@ package culm.figures;
  */
 public final class Straightened implements PathSink {
     /** Less than can be seen on any screen, drawing units. */
-    public static final double NEAR = 0.03;
+    public static final double NEAR = 0.05;
     private final PathSink to;
     private double fromX;
     private double fromY;
     private double heldX;
     private double heldY;
     private boolean held;
-    /** Where a line may go from the last point that stays, from a direction on, radians. */
-    private double direction;
-    private double left;
-    private double right;
+    /** A line from the last point that stays may go between these two directions; none yet where both are zero. */
+    private double leftX;
+    private double leftY;
+    private double rightX;
+    private double rightY;
 
     private Straightened(PathSink to) {
         this.to = to;
@@ -47,8 +48,10 @@ public final class Straightened implements PathSink {
             release();
         }
         if (!held) {
-            left = Double.NEGATIVE_INFINITY;
-            right = Double.POSITIVE_INFINITY;
+            leftX = 0;
+            leftY = 0;
+            rightX = 0;
+            rightY = 0;
         }
         narrow(x, y);
         heldX = x;
@@ -83,33 +86,35 @@ public final class Straightened implements PathSink {
         }
     }
 
-    private static double turned(double angle) {
-        return angle - 2 * Math.PI * Math.rint(angle / (2 * Math.PI));
-    }
-
     /** Whether a line to a point passes all that are held between, and goes on as they do. */
     private boolean through(double x, double y) {
         double dx = x - fromX;
         double dy = y - fromY;
         double ahead = (x - heldX) * (heldX - fromX) + (y - heldY) * (heldY - fromY);
-        double off = turned(Math.atan2(dy, dx) - direction);
-        return ahead >= 0 && off >= left && off <= right;
+        return ahead >= 0 && leftX * dy - leftY * dx >= 0 && dx * rightY - dy * rightX >= 0;
     }
 
     /** Lines that go on have to pass near this point, too. */
     private void narrow(double x, double y) {
         double dx = x - fromX;
         double dy = y - fromY;
-        double far = Math.hypot(dx, dy);
-        if (!held) {
-            direction = Math.atan2(dy, dx);
-        }
+        double far = Math.sqrt(dx * dx + dy * dy);
         if (far <= NEAR) {
             return;
         }
-        double off = turned(Math.atan2(dy, dx) - direction);
-        double half = Math.asin(NEAR / far);
-        left = Math.max(left, off - half);
-        right = Math.min(right, off + half);
+        double sine = NEAR / far;
+        double cosine = Math.sqrt(1 - sine * sine);
+        double fromLeftX = cosine * dx + sine * dy;
+        double fromLeftY = cosine * dy - sine * dx;
+        if (leftX * fromLeftY - leftY * fromLeftX >= 0) {
+            leftX = fromLeftX;
+            leftY = fromLeftY;
+        }
+        double fromRightX = cosine * dx - sine * dy;
+        double fromRightY = cosine * dy + sine * dx;
+        if (fromRightX * rightY - fromRightY * rightX >= 0) {
+            rightX = fromRightX;
+            rightY = fromRightY;
+        }
     }
 }
