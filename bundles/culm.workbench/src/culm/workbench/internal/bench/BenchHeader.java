@@ -101,7 +101,6 @@ public final class BenchHeader extends Composite {
 
     private void paint(Event e) {
         int room = strip.getClientArea().width;
-        e.gc.setTextAntialias(SWT.ON);
         e.gc.setFont(look.font(Size.TITLE, SWT.BOLD));
         e.gc.setForeground(look.colour(Role.INK));
         e.gc.drawString(Clip.to(name, look.measure(), Size.TITLE, (room - LEFT) * 0.92), LEFT, 7, true);

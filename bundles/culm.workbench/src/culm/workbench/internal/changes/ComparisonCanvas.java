@@ -53,7 +53,6 @@ final class ComparisonCanvas extends Canvas {
 
     private void paint(Event e) {
         GC gc = e.gc;
-        gc.setTextAntialias(SWT.ON);
         int y = TOP;
         gc.setFont(look.font(Size.SMALL, SWT.NORMAL));
         gc.setForeground(look.colour(Role.QUIET));

@@ -2,7 +2,6 @@ package culm.workbench.internal.editor;
 
 import java.util.List;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 
 import culm.blank.rules.Finding;
@@ -134,10 +133,10 @@ final class FindingRow {
         write(gc, lines, Size.BODY, left + SIGN, y);
         gc.setForeground(look.colour(Role.THREAD));
         if (!why.isEmpty()) {
-            gc.drawString("why", left + whyFrom - 12, y, true);
+            look.write(gc, "why", Size.BODY, false, left + whyFrom - 12, y);
         }
         if (!fixText().isEmpty()) {
-            gc.drawString(fixText(), left + fixFrom - 12, top - scrolled + fixTop(), true);
+            look.write(gc, fixText(), Size.BODY, false, left + fixFrom - 12, top - scrolled + fixTop());
         }
         if (open) {
             gc.setForeground(look.colour(Role.QUIET));
@@ -146,10 +145,9 @@ final class FindingRow {
     }
 
     private void write(GC gc, List<String> text, Size size, int x, int y) {
-        gc.setFont(look.font(size, SWT.NORMAL));
         int at = y;
         for (String line : text) {
-            gc.drawString(line, x, at, true);
+            look.write(gc, line, size, false, x, at);
             at += line(size);
         }
     }

@@ -39,6 +39,7 @@ final class FindingsList extends RowsList {
 
     FindingsList(Composite parent, Look look) {
         super(parent, look);
+        look.clear(this);
         setEnabled(false);
         addListener(SWT.MouseMove, this::move);
         addListener(SWT.MouseDoubleClick, e -> openOrClose());
@@ -173,10 +174,8 @@ final class FindingsList extends RowsList {
         }
         gc.setForeground(look().colour(Role.RULE));
         gc.drawLine(LEFT, 0, area.width, 0);
-        gc.setTextAntialias(SWT.ON);
-        gc.setFont(look().font(Size.BODY, SWT.BOLD));
         gc.setForeground(look().colour(Role.INK));
-        gc.drawString(heading(), LEFT, 9 - scrolled(), true);
+        look().write(gc, heading(), Size.BODY, true, LEFT, 9 - scrolled());
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).paint(gc, LEFT, scrolled(), i == selected && isFocusControl());
         }

@@ -27,7 +27,7 @@ final class HeaderRow extends Composite {
     HeaderRow(Composite parent, Look look, Consumer<DesignEditor.Page> choose) {
         super(parent, SWT.NONE);
         setLayout(new BesideTheName());
-        look.dress(this, Role.PAPER, Role.INK);
+        look.clear(this);
         strip = new HeaderStrip(this, look);
         for (DesignEditor.Page page : DesignEditor.Page.values()) {
             LinkText link = new LinkText(this, look, page.words(), Size.BODY);

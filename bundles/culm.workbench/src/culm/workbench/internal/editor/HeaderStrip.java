@@ -35,7 +35,7 @@ final class HeaderStrip extends Canvas {
     HeaderStrip(Composite parent, Look look) {
         super(parent, SWT.DOUBLE_BUFFERED);
         this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
+        look.clear(this);
         look.onChange(this, this::redraw);
         addListener(SWT.Paint, this::paint);
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
@@ -117,22 +117,18 @@ final class HeaderStrip extends Canvas {
 
     private void paint(Event e) {
         Rectangle area = getClientArea();
-        e.gc.setTextAntialias(SWT.ON);
-        e.gc.setFont(look.font(Size.TITLE, SWT.BOLD));
         e.gc.setForeground(look.colour(Role.INK));
-        e.gc.drawString(Clip.to(name, look.measure(), Size.TITLE, true, nameRoom - LEFT), LEFT, NAME, true);
+        look.write(e.gc, Clip.to(name, look.measure(), Size.TITLE, true, nameRoom - LEFT), Size.TITLE, true, LEFT, NAME);
         int y = below();
         if (!waiting()) {
             SignPainter.paint(e.gc, look, verdict.sign(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
         }
         e.gc.setForeground(look.colour(ink()));
-        e.gc.setFont(look.font(Size.HEADING, SWT.BOLD));
-        e.gc.drawString(word, LEFT + SIGN, y, true);
-        e.gc.setFont(look.font(Size.HEADING, SWT.NORMAL));
+        look.write(e.gc, word, Size.HEADING, true, LEFT + SIGN, y);
         List<String> lines = lines(area.width);
         shownLines = lines.size();
         for (String line : lines) {
-            e.gc.drawString(line, indent(), y, true);
+            look.write(e.gc, line, Size.HEADING, false, indent(), y);
             y += (int) line(Size.HEADING);
         }
     }

@@ -60,7 +60,7 @@ final class ReedCanvas extends DrawnCanvas implements Figure {
     private String chosen = "";
 
     ReedCanvas(Composite parent, Look look, Units units, PointerHeight pointer) {
-        super(parent, look, SWT.NO_BACKGROUND);
+        super(parent, look, SWT.NONE);
         this.units = units;
         this.pointer = pointer;
         follow(units);

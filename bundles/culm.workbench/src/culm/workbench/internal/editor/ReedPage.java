@@ -47,6 +47,9 @@ final class ReedPage extends Composite {
     void show(Shown now, Limits limits) {
         boolean ahead = now.laidOut() != LaidOut.NOTHING;
         reed.show(now.reed(), limits, now.findings(), now.laidOut());
+        if (ahead) {
+            reed.paintBesides(); // it takes longest
+        }
         section.show(now.reed(), now.laidOut());
         numbers.show(now.assessment());
         if (ahead) {

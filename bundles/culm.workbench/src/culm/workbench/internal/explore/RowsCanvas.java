@@ -295,7 +295,6 @@ public final class RowsCanvas extends Canvas {
         Rectangle area = getClientArea();
         gc.setBackground(look.colour(Role.PAPER));
         gc.fillRectangle(area);
-        gc.setTextAntialias(SWT.ON);
         if (found.isEmpty()) {
             gc.setFont(look.font(Size.BODY, SWT.NORMAL));
             gc.setForeground(look.colour(Role.QUIET));

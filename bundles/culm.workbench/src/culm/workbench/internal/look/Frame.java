@@ -59,16 +59,25 @@ final class Frame {
             dress(folder);
         } else if (widget instanceof CTabItem tab) {
             dress(tab);
-        } else if (widget instanceof Control control && control.getData(WHAT) instanceof String words) {
-            List<String> what = List.of(words.split(" "));
-            if (!Collections.disjoint(what, GROUND)) {
+        } else if (widget instanceof Control control) {
+            if (is(control, GROUND)) {
                 ground(control, look.colour(Role.PAPER));
-            } else if (!Collections.disjoint(what, ON_GROUND)) {
+            } else if (is(control, ON_GROUND) || between(control)) {
                 ground(control, look.clear());
-            } else if (!Collections.disjoint(what, BAR)) {
+            } else if (is(control, BAR)) {
                 ground(control, look.colour(Role.STRIP));
             }
         }
+    }
+
+    private static boolean is(Control control, Set<String> any) {
+        return control.getData(WHAT) instanceof String words && !Collections.disjoint(List.of(words.split(" ")), any);
+    }
+
+    /** What the platform puts between two of its pieces takes the ground of the one below, and would paint it again. */
+    private static boolean between(Control control) {
+        return control.getClass() == Composite.class && control.getData(WHAT) == null && control.getParent() != null
+                && (is(control.getParent(), GROUND) || is(control.getParent(), ON_GROUND));
     }
 
     /** While nothing is open there are no tabs, and no strip behind them. */

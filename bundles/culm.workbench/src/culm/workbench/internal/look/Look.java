@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Listener;
@@ -110,6 +111,20 @@ public final class Look {
      */
     public Font font(Size size, int style) {
         return fonts.get(size, style);
+    }
+
+    /**
+     * Writes a line of text in the foreground of a GC. It is kept as it was laid out, for text that is painted again and again.
+     *
+     * @param gc where
+     * @param text the text
+     * @param size its size
+     * @param bold whether it is bold
+     * @param x its left end
+     * @param y its upper end
+     */
+    public void write(GC gc, String text, Size size, boolean bold, int x, int y) {
+        fonts.texts().draw(gc, text, size, bold, x, y);
     }
 
     /** {@return how much room text takes on this screen} */

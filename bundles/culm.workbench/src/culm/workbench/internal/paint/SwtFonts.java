@@ -29,6 +29,7 @@ public final class SwtFonts {
 
     private final Device device;
     private final Map<Key, Font> fonts = new ConcurrentHashMap<>();
+    private final KeptTexts texts;
 
     /**
      * Makes the shipped font known to a display or printer.
@@ -38,6 +39,7 @@ public final class SwtFonts {
      */
     public SwtFonts(Device device, Path folder) {
         this.device = device;
+        this.texts = new KeptTexts(device, this);
         for (FontFile file : FontFile.values()) {
             device.loadFont(unpacked(file, folder).toString());
         }
@@ -48,6 +50,7 @@ public final class SwtFonts {
 
     /** Gives all fonts back; done by itself for a display. */
     public void dispose() {
+        texts.dispose();
         fonts.values().forEach(Font::dispose);
         fonts.clear();
     }
@@ -76,6 +79,11 @@ public final class SwtFonts {
      */
     public Font get(Size size, int style) {
         return fonts.computeIfAbsent(new Key(size, style), this::make);
+    }
+
+    /** {@return texts on the screen that were laid out before} */
+    public KeptTexts texts() {
+        return texts;
     }
 
     private Font make(Key key) {

@@ -30,6 +30,7 @@ public final class SwtPainter {
     private final Palette palette;
     private final SwtFonts fonts;
     private final ToIntFunction<Text> widths;
+    private final boolean screen;
     private final Map<Size, Integer> ascents = new EnumMap<>(Size.class);
     private GC gc;
 
@@ -43,6 +44,7 @@ public final class SwtPainter {
         this.palette = palette;
         this.fonts = fonts;
         this.widths = text -> gc.stringExtent(text.text()).x;
+        this.screen = false;
     }
 
     /**
@@ -55,6 +57,7 @@ public final class SwtPainter {
     public SwtPainter(Palette palette, SwtFonts fonts, SwtMeasure measure) {
         this.palette = palette;
         this.fonts = fonts;
+        this.screen = true;
         this.widths = text -> (int) measure.width(text.text(), text.size(), text.bold());
         for (Size size : Size.values()) {
             ascents.put(size, (int) measure.ascent(size));
@@ -73,7 +76,9 @@ public final class SwtPainter {
         gc = on;
         gc.setAdvanced(true);
         gc.setAntialias(SWT.ON);
-        gc.setTextAntialias(SWT.ON);
+        if (!screen) {
+            gc.setTextAntialias(SWT.ON); // on a screen as the system has it, as in every other text of the window
+        }
         gc.setFillRule(SWT.FILL_EVEN_ODD);
         moved(x, y, () -> items(drawing.items()));
         gc.setAlpha(255);
@@ -157,7 +162,9 @@ public final class SwtPainter {
     }
 
     private void text(Text text) {
-        gc.setFont(fonts.get(text.size(), text.bold() ? SWT.BOLD : SWT.NORMAL));
+        if (!screen) {
+            gc.setFont(fonts.get(text.size(), text.bold() ? SWT.BOLD : SWT.NORMAL));
+        }
         gc.setForeground(SwtColors.of(palette.of(text.role())));
         if (text.turn() == 0) {
             string(text, text.x(), text.y());
@@ -172,7 +179,13 @@ public final class SwtPainter {
     private void string(Text text, double x, double y) {
         int width = text.anchor() == Anchor.START ? 0 : widths.applyAsInt(text);
         double left = text.anchor() == Anchor.END ? x - width : text.anchor() == Anchor.MIDDLE ? x - width / 2.0 : x;
-        gc.drawString(text.text(), (int) Math.round(left), (int) Math.round(y - ascent(text.size())), true);
+        int from = (int) Math.round(left);
+        int top = (int) Math.round(y - ascent(text.size()));
+        if (screen) {
+            fonts.texts().draw(gc, text.text(), text.size(), text.bold(), from, top);
+        } else {
+            gc.drawString(text.text(), from, top, true);
+        }
     }
 
     /** Asking for a font's metrics takes longer than painting with it. */

@@ -138,7 +138,6 @@ final class PairTable extends Canvas {
 
     private void paint(Event e) {
         GC gc = e.gc;
-        gc.setTextAntialias(SWT.ON);
         int y = 4;
         gc.setFont(look.font(Size.BODY, SWT.BOLD));
         gc.setForeground(look.colour(Role.INK));

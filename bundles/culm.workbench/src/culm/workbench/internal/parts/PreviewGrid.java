@@ -159,7 +159,6 @@ public final class PreviewGrid extends RowsList {
 
     @Override
     protected void paint(GC gc) {
-        gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
         int end = scrolled() + getClientArea().height;
         for (int i = at(scrolled()); i < rows.size() && top(i) < end; i++) {

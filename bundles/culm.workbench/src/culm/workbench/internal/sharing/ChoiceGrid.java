@@ -143,7 +143,6 @@ public final class ChoiceGrid extends RowsList {
 
     @Override
     protected void paint(GC gc) {
-        gc.setTextAntialias(SWT.ON);
         gc.setAntialias(SWT.ON);
         int height = lineHeight();
         for (int i = 0; i < lines.size(); i++) {

@@ -35,7 +35,7 @@ public abstract class DrawnCanvas extends Canvas {
     protected DrawnCanvas(Composite parent, Look look, int style) {
         super(parent, SWT.DOUBLE_BUFFERED | style);
         this.look = look;
-        look.dress(this, Role.PAPER, Role.INK);
+        look.clear(this); // the picture covers it all
         backing = new Backing(this, this::paintAll);
         look.onChange(this, this::anew);
         addListener(SWT.Paint, e -> {

@@ -34,7 +34,6 @@ public final class SignLine extends Canvas {
                 return;
             }
             int height = getClientArea().height;
-            e.gc.setTextAntialias(SWT.ON);
             SignPainter.paint(e.gc, look, verdict.sign(), 8, height / 2);
             e.gc.setFont(look.font(Size.BODY, SWT.NORMAL));
             e.gc.setForeground(look.colour(verdict.sign() == Verdict.Sign.DOES_NOT ? Role.DOES_NOT : Role.INK));

@@ -91,7 +91,6 @@ final class GridLook {
 
     void paint(GC gc, Rectangle area, int left, int top, int currentRow, int currentColumn, boolean focused) {
         gc.setAntialias(SWT.ON);
-        gc.setTextAntialias(SWT.ON);
         gc.setBackground(look.colour(Role.PAPER));
         gc.fillRectangle(area);
         int first = Math.max(0, top / line());

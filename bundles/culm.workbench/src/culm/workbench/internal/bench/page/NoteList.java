@@ -132,7 +132,6 @@ public final class NoteList extends Canvas {
     }
 
     private void paint(GC gc) {
-        gc.setTextAntialias(SWT.ON);
         int width = getClientArea().width;
         int y = 0;
         List<Rectangle> links = new ArrayList<>();
