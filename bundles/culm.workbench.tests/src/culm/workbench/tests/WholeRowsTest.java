@@ -130,6 +130,12 @@ class WholeRowsTest extends BenchTest {
         settle();
         assertTrue(ui(() -> findings.getVerticalBar().isVisible()));
         assertTrue(ui(findings::spoken).matches("\\d+ findings\\. Findings, \\d more below"), ui(findings::spoken));
+        for (int high = 90; high < 112; high += 3) {
+            int now = high;
+            ui(() -> findings.setSize(findings.getSize().x, now));
+            settle();
+            assertTrue(ui(() -> coloursAtTheEdge(findings)).size() <= 1, "no letters are cut at " + high);
+        }
         ui(() -> window().getShell().setSize(1280, 1500));
         settle();
         assertTrue(ui(findings::spoken).matches("\\d+ findings\\. Findings"), ui(findings::spoken));

@@ -18,6 +18,8 @@ final class FindingRow {
     private static final int SIGN = 24;
     private static final int GAP = 14;
     private static final int AROUND = 4;
+    /** Above its letters a line has so much room, points. */
+    private static final int BARE = 3;
     private final Finding finding;
     private final Look look;
     private final String why;
@@ -118,7 +120,8 @@ final class FindingRow {
                 && x <= fixFrom + look.measure().width(fixText(), Size.BODY, false) + 12;
     }
 
-    void paint(GC gc, int left, int scrolled, boolean chosen) {
+    /** Lines that would be cut through their letters are left out. @param height of what can be seen */
+    void paint(GC gc, int left, int scrolled, int height, boolean chosen) {
         int y = top - scrolled + AROUND;
         if (chosen) {
             gc.setBackground(look.colour(Role.PANEL));
@@ -128,28 +131,36 @@ final class FindingRow {
             gc.drawRoundRectangle(left - 6, top - scrolled, right + 5, bottom - top - 1, 6, 6);
         }
         int middle = y + line(Size.BODY) / 2;
-        SignPainter.paint(gc, look, finding.severity(), left + 6, middle);
+        if (whole(y, Size.BODY, height)) {
+            SignPainter.paint(gc, look, finding.severity(), left + 6, middle);
+        }
         gc.setForeground(look.colour(Role.INK));
-        write(gc, lines, Size.BODY, left + SIGN, y);
+        write(gc, lines, Size.BODY, left + SIGN, y, height);
         gc.setForeground(look.colour(Role.THREAD));
         if (!why.isEmpty()) {
-            look.write(gc, "why", Size.BODY, false, left + whyFrom - 12, y);
+            write(gc, List.of("why"), Size.BODY, left + whyFrom - 12, y, height);
         }
         if (!fixText().isEmpty()) {
-            look.write(gc, fixText(), Size.BODY, false, left + fixFrom - 12, top - scrolled + fixTop());
+            write(gc, List.of(fixText()), Size.BODY, left + fixFrom - 12, top - scrolled + fixTop(), height);
         }
         if (open) {
             gc.setForeground(look.colour(Role.QUIET));
-            write(gc, more, Size.SMALL, left + SIGN, y + textHeight + (fixBelow ? fixHeight() : 0) + 3);
+            write(gc, more, Size.SMALL, left + SIGN, y + textHeight + (fixBelow ? fixHeight() : 0) + 3, height);
         }
     }
 
-    private void write(GC gc, List<String> text, Size size, int x, int y) {
+    private void write(GC gc, List<String> text, Size size, int x, int y, int height) {
         int at = y;
         for (String line : text) {
-            look.write(gc, line, size, false, x, at);
+            if (whole(at, size, height)) {
+                look.write(gc, line, size, false, x, at);
+            }
             at += line(size);
         }
+    }
+
+    private boolean whole(int y, Size size, int height) {
+        return y >= -BARE && y + line(size) <= height;
     }
 
     private int line(Size size) {

@@ -177,7 +177,7 @@ final class FindingsList extends RowsList {
         gc.setForeground(look().colour(Role.INK));
         look().write(gc, heading(), Size.BODY, true, LEFT, 9 - scrolled());
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).paint(gc, LEFT, scrolled(), i == selected && isFocusControl());
+            rows.get(i).paint(gc, LEFT, scrolled(), area.height, i == selected && isFocusControl());
         }
     }
 
