@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
  * where a number cannot be computed, with the reason in {@link #troubles()}.
  *
  * @param blank             what was assessed
+ * @param outline           whether only closing and marks were asked for, without give or take, sensitivities, thread and bore ({@link Assessor#outline(Blank)})
  * @param closing           the closing of the seam that closes last; both are alike unless the blank is crooked
  * @param left              closing of the left seam
  * @param right             closing of the right seam
@@ -27,7 +28,7 @@ import java.util.OptionalDouble;
  * @param sensitivities     slopes of the closing, in the order of the bench; empty without a closing inside the overlap
  * @param troubles          what could not be computed and why
  */
-public record Assessment(Blank blank, Closing closing, Closing left, Closing right, Optional<Band> closeBand, OptionalDouble turnsLeft,
+public record Assessment(Blank blank, boolean outline, Closing closing, Closing left, Closing right, Optional<Band> closeBand, OptionalDouble turnsLeft,
         Optional<Band> turnsBand, OptionalDouble openAtStapleTop, Optional<Band> openAtStapleTopBand, OptionalDouble openAtWrapTop,
         OptionalDouble tieLengthPerTurn, OptionalDouble caneOnStaple, double caneAboveStaple, Heights heights, Optional<ThreadPath> thread,
         OptionalDouble boreVolume, List<Sensitivity> sensitivities, List<Trouble> troubles) {
@@ -45,10 +46,5 @@ public record Assessment(Blank blank, Closing closing, Closing left, Closing rig
     /** Whether the closing rests on a fit to a blank that worked. */
     public boolean fitted() {
         return blank.fit().isPresent();
-    }
-
-    /** Whether only closing and marks were asked for, without give or take, sensitivities, thread and bore ({@link Assessor#outline(Blank)}). */
-    public boolean outline() {
-        return !closing.course().isEmpty() && openAtStapleTopBand.isEmpty();
     }
 }

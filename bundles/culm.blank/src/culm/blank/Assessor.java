@@ -67,7 +67,7 @@ public final class Assessor {
 
     private static Assessment bare(Blank blank, Closing none, List<Trouble> troubles) {
         OptionalDouble no = OptionalDouble.empty();
-        return new Assessment(blank, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
+        return new Assessment(blank, false, none, none, none, Optional.empty(), no, Optional.empty(), no, Optional.empty(), no, no, no,
                 caneAbove(blank), new Heights(blank, no), Optional.empty(), no, List.of(), troubles);
     }
 
@@ -105,7 +105,7 @@ public final class Assessor {
             troubles.add(new Trouble("openAtWrapTop", Inputs.WRAP_TOP, "The wrap stops above the staple's top; there is nothing to measure against."));
         }
         OptionalDouble on = laid ? OptionalDouble.of(top - end) : OptionalDouble.empty();
-        return new Assessment(blank, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
+        return new Assessment(blank, !whole, judged, left, right, bands.flatMap(GiveOrTake::closing), turns,
                 bands.flatMap(GiveOrTake::turns), openTop, bands.flatMap(GiveOrTake::openAtTop), openWrap, perTurn, on, caneAbove(blank),
                 new Heights(blank, at), thread(wound.get()),
                 whole ? value("boreVolume", () -> boreVolume()) : OptionalDouble.empty(), slopes, List.copyOf(troubles));

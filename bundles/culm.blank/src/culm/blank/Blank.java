@@ -9,9 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeType;
+import culm.geometry.guard.Guarded;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Table;
 import culm.geometry.shape.ShapeType;
@@ -151,6 +153,12 @@ public final class Blank {
     /** Rows (distance from the fold, inside width), for edges of the kind "two widths". */
     public Optional<Table> insideWidths() {
         return Optional.ofNullable(insideWidths);
+    }
+
+    /** The types in it that plug-ins bring, also below what was added to all widths. */
+    public Stream<Guarded> foreign() {
+        return Stream.of(staple.type(), gouge.type(), gougeEnd().map(Profile::type).orElse(gouge.type()), Widened.inner(shape.type()))
+                .filter(Guarded.class::isInstance).map(Guarded.class::cast);
     }
 
     /** How the cane was cut and measured. */

@@ -1,6 +1,5 @@
 package culm.blank;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;

@@ -90,7 +90,7 @@ public final class Seam {
         } catch (GeometryException e) {
             throw e;
         } catch (RuntimeException e) {
-            if (e instanceof IllegalArgumentException && outside(s)) {
+            if (e instanceof IllegalArgumentException && !covers(s)) {
                 throw e;
             }
             throw Blame.of(blank, parts, tieLength - s, s, e);
@@ -101,8 +101,9 @@ public final class Seam {
         return found;
     }
 
-    private boolean outside(double s) {
-        return s < parts.width().from() || s > parts.width().to() || parts.inside().filter(w -> s < w.from() || s > w.to()).isPresent();
+    /** Whether the widths reach to the distance s from the fold. */
+    public boolean covers(double s) {
+        return s >= parts.width().from() && s <= parts.width().to() && parts.inside().filter(w -> s < w.from() || s > w.to()).isEmpty();
     }
 
     /** How far the sides are open at height z, at each seam of a straight blank, mm; negative when pinched. */
@@ -142,6 +143,16 @@ public final class Seam {
     /** The parts it was made from. */
     public Parts parts() {
         return parts;
+    }
+
+    /** Growth of the cane's width from as cut to as tied. */
+    public double shapeGrowth() {
+        return shapeGrowth;
+    }
+
+    /** Growth of the tube's width from as gouged to as tied. */
+    public double gougeWidthGrowth() {
+        return gougeWidthGrowth;
     }
 
     /** Growth of thickness from as measured to as tied: swelling and what the thread takes. */

@@ -159,4 +159,15 @@ class GiveOrTakeTest {
         assertEquals(another, Assessor.assess(other).turnsBand().orElseThrow());
         assertTrue(another.half() > alone.half() + 0.1, another + " " + alone);
     }
+
+    /** What a blank has kept for one reading of its turns is not used for another reading. */
+    @Test
+    void twoReadingsOfOneBlankAreNotMixedUp() {
+        Fit low = Fit.to(Sample.blank(), 0.5, 0.5);
+        Fit high = Fit.to(Sample.blank(), 4, 1);
+        Band alone = Assessor.assess(Sample.blank().edit().fit(high).build().with(Inputs.TIE_LENGTH, 71.2)).turnsBand().orElseThrow();
+        Fit same = new Fit(low.worked(), high.turnsLeft(), high.readingError(), high.delta());
+        Assessor.assess(Sample.blank().edit().fit(low).build().with(Inputs.TIE_LENGTH, 71.2));
+        assertEquals(alone, Assessor.assess(Sample.blank().edit().fit(same).build().with(Inputs.TIE_LENGTH, 71.2)).turnsBand().orElseThrow());
+    }
 }

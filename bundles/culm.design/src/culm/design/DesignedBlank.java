@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.Assessor;
@@ -45,7 +44,7 @@ public record DesignedBlank(String name, Blank blank, Limits limits, Places plac
 
     /** Whether a type of a plug-in is in it, which may fail or never come back. */
     public boolean foreign() {
-        return Stream.of(blank.staple(), blank.gouge(), blank.gougeEnd().orElse(null), blank.shape()).anyMatch(p -> p != null && p.type() instanceof Guarded);
+        return blank.foreign().findAny().isPresent();
     }
 
     /** What the rules say of an assessment, the worst first, and the remarks. A plug-in's rule that does not come back is stopped and named. */

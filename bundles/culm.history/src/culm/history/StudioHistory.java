@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.jgit.api.CommitCommand;
 import org.eclipse.jgit.api.Git;
@@ -26,9 +28,12 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 
 import culm.geometry.profile.Profiles;
+import culm.model.files.Claims;
 import culm.model.files.ModelFiles;
+import culm.model.files.Recovery;
 import culm.model.files.SafeFile;
 import culm.model.problem.FileProblemException;
+import culm.model.studio.FileKind;
 
 /**
  * The history of one studio: the studio's folder as a git repository. Files are only ever written beside and moved over ({@link SafeFile}),
@@ -36,13 +41,19 @@ import culm.model.problem.FileProblemException;
  */
 public final class StudioHistory implements AutoCloseable {
     /** First what always belongs to it, since a machine's own settings often leave out names such as *.log; then what never does. */
-    private static final String IGNORED = String.join("\n", "!*.reed", "!*.parts", "!*.batch", "!*.log", "!*.limits", "*" + SafeFile.BACKUP, "*" + SafeFile.HALF_WRITTEN, ".*.open", ".*.unsaved", ".culm-lock", ".removed/", "");
+    private static final String IGNORED = each("!*%s\n")
+            + String.join("\n", "*" + SafeFile.BACKUP, "*" + SafeFile.HALF_WRITTEN, ".*" + Claims.NAME, ".*" + Recovery.NAME, SafeFile.LOCK, ".removed/", "");
     /** Line ends are never changed, whatever a machine's settings say. */
-    private static final String ATTRIBUTES = "*.reed -text\n*.parts -text\n*.batch -text\n*.log -text\n*.limits -text\n";
+    private static final String ATTRIBUTES = each("*%s -text\n");
     private static final int MOST_VERSIONS = 10_000;
     private final Path root;
     private final Git git;
     private final Documents documents;
+
+    /** A line for each sort of file that a studio has. */
+    private static String each(String line) {
+        return Stream.of(FileKind.values()).map(kind -> line.formatted(kind.ending())).collect(Collectors.joining());
+    }
 
     private StudioHistory(Path root, Git git, Profiles profiles) {
         this.root = root;

@@ -3,7 +3,7 @@ package culm.bench.template;
 import java.util.List;
 
 import culm.blank.Blank;
-import culm.blank.Inputs;
+import culm.blank.CaneOutline;
 import culm.geometry.section.Point;
 import culm.geometry.shape.Outline;
 import culm.geometry.shape.WidthMeasure;
@@ -21,13 +21,7 @@ public record Template(Outline outline, List<Point> flat, List<Point> folded) {
 
     /** @throws culm.geometry.GeometryException when the parts cannot be built or the cane is wider than its tube */
     public static Template of(Blank blank) {
-        var parts = blank.parts();
-        Outline outline = new Outline(parts.width(), blank.cut().measure(), parts.gouge().tubeRadius(), parts.foldedLength(), or0(blank.number(Inputs.EARS_WIDTH)),
-                or0(blank.number(Inputs.EARS_LENGTH)));
+        Outline outline = CaneOutline.of(blank);
         return new Template(outline, outline.unfolded(WidthMeasure.ARC, TOLERANCE), outline.folded(WidthMeasure.CHORD, TOLERANCE));
-    }
-
-    private static double or0(double value) {
-        return Double.isNaN(value) ? 0 : value;
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 
 import culm.blank.Assessment;
-import culm.blank.Inputs;
 import culm.blank.Limits;
 
 /** What cannot be computed is said, never left blank in silence. */

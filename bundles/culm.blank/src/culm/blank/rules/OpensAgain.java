@@ -3,7 +3,6 @@ package culm.blank.rules;
 import java.util.List;
 
 import culm.blank.Assessment;
-import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.blank.Stretch;
 

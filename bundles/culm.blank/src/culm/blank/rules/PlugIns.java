@@ -3,7 +3,6 @@ package culm.blank.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.Blank;
@@ -33,8 +32,7 @@ public final class PlugIns implements Rule {
     public List<Finding> judge(Assessment a, Limits limits) {
         Blank blank = a.blank();
         List<Finding> found = new ArrayList<>();
-        Stream.of(blank.staple(), blank.gouge(), blank.gougeEnd().orElse(null), blank.shape()).filter(p -> p != null && p.type() instanceof Guarded)
-                .map(p -> ((Guarded) p.type()).guard()).distinct().forEach(guard -> {
+        blank.foreign().map(Guarded::guard).distinct().forEach(guard -> {
                     Health health = guard.health();
                     health.lastFailure().ifPresent(sentence -> found.add(Finding.of(id(), Severity.WARNING, sentence).measured(health.failures())
                             .because("Failures since Culm was started are counted.").remedy("Do not trust these numbers; ask whoever made the plug-in.")));

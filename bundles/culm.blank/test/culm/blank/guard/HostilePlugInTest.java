@@ -22,6 +22,7 @@ import culm.blank.Blank;
 import culm.blank.BlankBuilder;
 import culm.blank.Limits;
 import culm.blank.Profile;
+import culm.blank.Widened;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
 import culm.geometry.GeometryException;
@@ -51,7 +52,7 @@ class HostilePlugInTest {
         GougeType gouge = new GuardedGougeType(Hostile.gouge(way), guard());
         ShapeType shape = new GuardedShapeType(Hostile.shape(way), guard());
         Stream.of(blank(staple, new MiddleAndSide(), new MeasuredShape()), blank(new StraightSidedOval(), gouge, new MeasuredShape()),
-                blank(new StraightSidedOval(), new MiddleAndSide(), shape)).forEach(blank -> {
+                blank(new StraightSidedOval(), new MiddleAndSide(), shape), Widened.of(blank(new StraightSidedOval(), new MiddleAndSide(), shape), 0.05)).forEach(blank -> {
                     List<Finding> findings = judged(blank);
                     assertTrue(findings.stream().anyMatch(f -> f.text().contains(WHO)), () -> way + ": " + texts(findings));
                     findings.forEach(f -> f.value().ifPresent(v -> assertTrue(Double.isFinite(v), f.text())));

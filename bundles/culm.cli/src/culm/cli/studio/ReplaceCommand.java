@@ -57,16 +57,16 @@ final class ReplaceCommand implements Command {
         Studio studio = Studio.around(from.file(), new ModelFiles());
         Replacement replacement = new Replacement(studio, new Bridge(extensions.profiles()), extensions.rules(), from, to);
         List<Preview> previews = only(arguments, terminal, replacement.preview(studio.index()));
+        if (arguments.has("--write")) {
+            for (Preview preview : previews) {
+                replacement.apply(preview.design());
+            }
+        }
         if (arguments.has("--json")) {
             terminal.out().println(StudioCommands.GSON.toJson(json(studio, previews)));
         } else {
             previews.forEach(p -> terminal.out().print(text(studio, p)));
             terminal.out().println(previews.isEmpty() ? "No design uses it." : arguments.has("--write") ? "Written." : "Nothing was written; --write does it.");
-        }
-        if (arguments.has("--write")) {
-            for (Preview preview : previews) {
-                replacement.apply(preview.design());
-            }
         }
         return ExitCode.FINE;
     }

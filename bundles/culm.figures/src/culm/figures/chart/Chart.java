@@ -51,7 +51,7 @@ public record Chart(String caption, AxisLabel across, AxisLabel up, List<Series>
         for (Span span : spans) {
             span(pen, frame, span, measure);
         }
-        frame.draw(pen, caption, across, up, true);
+        frame.draw(pen, caption, across, up);
         legend.draw(pen, 33);
         Box clip = new Box(frame.plot().x() - 5, frame.plot().y() - 5, frame.plot().width() + 10, frame.plot().height() + 10);
         for (Series s : series) {

@@ -1,6 +1,5 @@
 package culm.figures.chart;
 
-import java.util.List;
 
 import culm.figures.Anchor;
 import culm.figures.Axis;
@@ -90,15 +89,15 @@ final class Frame {
         return y;
     }
 
-    /** Caption above, grid, numbers, and what the axes measure. @param numbersAcross whether the axis across has numbers */
-    void draw(Pen pen, String caption, AxisLabel across, AxisLabel up, boolean numbersAcross) {
+    /** Caption above, grid, numbers, and what the axes measure. */
+    void draw(Pen pen, String caption, AxisLabel across, AxisLabel up) {
         pen.text(caption, 12, 16, Anchor.START, Size.BODY, Role.INK);
         pen.group(Part.AXIS, "", p -> {
             for (double v : ticksY.values()) {
                 p.line(plot.x(), y.at(v), plot.right(), y.at(v), v == 0 ? Role.RULE : Role.GRID, Style.THIN);
                 p.text(ticksY.label(v), plot.x() - 6, y.at(v) + 4, Anchor.END, Size.SMALL, Role.QUIET);
             }
-            for (double v : numbersAcross ? ticksX.values() : List.<Double>of()) {
+            for (double v : ticksX.values()) {
                 p.line(x.at(v), plot.bottom(), x.at(v), plot.bottom() + 4, Role.QUIET, Style.THIN);
                 p.text(ticksX.label(v), x.at(v), plot.bottom() + 17, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
             }

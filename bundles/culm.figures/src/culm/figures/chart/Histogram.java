@@ -106,7 +106,7 @@ public record Histogram(String caption, AxisLabel across, double[] values, List<
                         limits.role());
             }
         }
-        frame.draw(pen, caption, across, new AxisLabel("share", "%"), true);
+        frame.draw(pen, caption, across, new AxisLabel("share", "%"));
         pen.group(Part.SERIES, caption, p -> {
             PathBuilder bars = Path.start();
             for (int i = 0; i < share.length; i++) {

@@ -50,6 +50,7 @@ public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[]
     public ChartDrawing draw(double width, double height, TextMeasure measure) {
         List<Series> lines = new ArrayList<>();
         levels.forEach(l -> lines.add(new Series(l.name(), Contour.at(l.value(), x, y, values), true, Series.Marker.NONE, l.role(), l.dash())));
+        List<double[]> contours = lines.stream().flatMap(l -> l.points().stream()).toList();
         lines.add(Series.points("", List.of(new double[] {x[0], y[0]}, new double[] {x[x.length - 1], y[y.length - 1]}), Series.Marker.NONE, Role.QUIET));
         ChartDrawing chart = new Chart(caption, across, up, lines, List.of(), false).draw(width, height, measure, 0);
         Pen pen = new Pen();
@@ -57,7 +58,6 @@ public record RegionMap(String caption, AxisLabel across, AxisLabel up, double[]
         List<Item> items = new ArrayList<>(pen.items());
         items.addAll(chart.drawing().items());
         Pen labels = new Pen();
-        List<double[]> contours = levels.stream().flatMap(l -> Contour.at(l.value(), x, y, values).stream()).toList();
         RegionNames placed = new RegionNames(this, chart, contours, measure);
         names.forEach(name -> placed.draw(labels, name));
         items.addAll(labels.items());

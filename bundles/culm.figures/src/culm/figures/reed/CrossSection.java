@@ -76,10 +76,10 @@ public final class CrossSection {
                 drawn = true;
                 says.addAll(says(shapes));
             } catch (GeometryException e) {
-                says.add(e.getMessage());
+                says.add(unit.told(e.told()));
             }
         } else {
-            says.add(reed.problem().orElse(""));
+            says.add(reed.problem().map(unit::told).orElse(""));
         }
         pen.text(title, width / 2, 14, Anchor.MIDDLE, Size.BODY, Role.QUIET);
         List<String> lines = says.stream().flatMap(text -> Lines.of(text, measure, Size.SMALL, false, width - 2 * MARGIN).stream()).toList();

@@ -105,7 +105,7 @@ public final class OverlayView {
         try {
             line(p, lane, ofSecond.points(0, second.stapleTop(), z -> second.bore(z).halfNarrow()));
         } catch (GeometryException e) {
-            p.text("no bore: " + e.getMessage(), lane.x(0), lane.y(0), Anchor.START, Size.SMALL, Role.DOES_NOT);
+            p.text("no bore: " + unit.told(e.told()), lane.x(0), lane.y(0), Anchor.START, Size.SMALL, Role.DOES_NOT);
         }
         double from = Math.max(0, second.caneEnd());
         if (from < second.fold()) {

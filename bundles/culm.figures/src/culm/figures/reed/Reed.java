@@ -43,13 +43,12 @@ public final class Reed {
         try {
             made = new Seam(blank);
         } catch (GeometryException e) {
-            why = e.getMessage();
+            why = e.told();
         }
         seam = made;
         problem = why;
-        double wider = 1 + blank.number(Inputs.SWELL_WIDTH);
-        growth = new Laid.Growth(blank.cut().gougeDry() ? wider : 1, blank.cut().shapeDry() ? wider : 1,
-                made == null ? 1 : made.thicknessGrowth(), blank.number(Inputs.DELTA));
+        growth = made == null ? new Laid.Growth(1, 1, 1, 0)
+                : new Laid.Growth(made.gougeWidthGrowth(), made.shapeGrowth(), made.thicknessGrowth(), blank.number(Inputs.DELTA));
     }
 
     /** Prepares an assessed blank. */
@@ -91,7 +90,7 @@ public final class Reed {
         return assessment;
     }
 
-    /** Why the parts cannot be drawn, in one sentence. */
+    /** Why the parts cannot be drawn, in one sentence; its lengths stand as {@link culm.geometry.words.Told} writes them. */
     public Optional<String> problem() {
         return problem.isEmpty() ? Optional.empty() : Optional.of(problem);
     }
@@ -191,9 +190,7 @@ public final class Reed {
 
     /** Whether the widths were measured at a height. */
     boolean covered(double z) {
-        double s = fold() - z;
-        return s >= seam.parts().width().from() && s <= seam.parts().width().to()
-                && seam.parts().inside().map(w -> s >= w.from() && s <= w.to()).orElse(true);
+        return seam.covers(fold() - z);
     }
 
     /** The sketch above the staple; only where {@link #covered}. @throws GeometryException where the cane cannot be told */

@@ -124,7 +124,7 @@ public final class ReedView {
 
     private void problem(Pen pen, Box wide) {
         double line = wide.y() + 20;
-        for (String text : Lines.of(reed.problem().orElse(""), measure, Size.BODY, false, wide.width())) {
+        for (String text : Lines.of(reed.problem().map(options.unit()::told).orElse(""), measure, Size.BODY, false, wide.width())) {
             pen.text(text, wide.x(), line, Anchor.START, Size.BODY, Role.DOES_NOT);
             line += Lines.height(measure, Size.BODY);
         }

@@ -12,10 +12,12 @@ import culm.blank.Inputs;
 import culm.blank.Limits;
 import culm.figures.Blanks;
 import culm.figures.Drawing;
+import culm.figures.Lengths;
 import culm.figures.Numbers;
 import culm.figures.Text;
 import culm.figures.TextMeasure;
 import culm.figures.font.ShippedFont;
+import culm.geometry.words.Told;
 
 /** Sections and the length stack against computed values. */
 class SectionTest {
@@ -63,7 +65,9 @@ class SectionTest {
         assertTrue(none.problem().isPresent(), "no such gouge fits into the tube");
         Drawing drawing = CrossSection.draw(none, 44, 90, 150, FONT);
         assertEquals(150, drawing.height(), 1e-9, "all of it within the box");
-        assertTrue(says(drawing).contains(none.problem().get()), says(drawing));
+        assertTrue(says(drawing).contains(Told.mm(none.problem().get())), says(drawing));
+        String inches = says(CrossSection.draw(none, 44, 90, 150, FONT, Lengths.THOU));
+        assertTrue(inches.contains(Lengths.THOU.told(none.problem().get())) && !inches.contains(" mm"), inches);
     }
 
     @Test

@@ -1,6 +1,5 @@
 package culm.geometry.section;
 
-import java.util.Locale;
 
 import culm.geometry.GeometryException;
 import culm.geometry.words.Told;
@@ -19,9 +18,9 @@ public record ParallelSection(Section base, double distance) implements Section 
             throw new GeometryException("", "A wall of " + Told.given(distance) + " " + Told.UNIT + " is not a length.");
         }
         if (distance < 0 && -distance >= base.smallestRadius()) {
-            throw new GeometryException("wall", String.format(Locale.ROOT,
-                    "A wall of %.2f mm does not fit inside an oval of %.2f by %.2f mm: its sharpest bend has a radius of only %.2f mm.",
-                    -distance, 2 * base.halfWide(), 2 * base.halfNarrow(), base.smallestRadius()));
+            throw new GeometryException("wall", "A wall of " + Told.length(-distance, 2) + " does not fit inside an oval of "
+                    + Told.number(2 * base.halfWide(), 2) + " by " + Told.length(2 * base.halfNarrow(), 2) + ": its sharpest bend has a radius of only "
+                    + Told.length(base.smallestRadius(), 2) + ".");
         }
     }
 

@@ -1,6 +1,5 @@
 package culm.geometry.shape;
 
-import java.util.Locale;
 
 import culm.geometry.GeometryException;
 import culm.geometry.gouge.GougeSection;
@@ -55,7 +54,7 @@ public record Edge(double outer, double inner) {
             }
             a = b;
         }
-        throw new GeometryException("", String.format(Locale.ROOT,
-                "The inside of a tube of %.2f mm is too narrow for a blade %.2f mm wide with square edges.", 2 * radius, 2 * half));
+        throw new GeometryException("", "The inside of a tube of " + Told.length(2 * radius, 2) + " is too narrow for a blade "
+                + Told.length(2 * half, 2) + " wide with square edges.");
     }
 }

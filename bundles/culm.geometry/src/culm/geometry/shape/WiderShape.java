@@ -56,6 +56,21 @@ public record WiderShape(ShapeType inner, double added) implements ShapeType {
         return inner.migrate(fromVersion, older);
     }
 
+    @Override
+    public List<TableParameter> tables(int olderVersion) {
+        return inner.tables(olderVersion);
+    }
+
+    @Override
+    public String origin(int olderVersion, String parameter) {
+        return inner.origin(olderVersion, parameter);
+    }
+
+    @Override
+    public Values standard() {
+        return inner.standard();
+    }
+
     /** @throws GeometryException when nothing would be left of the width, or the shape refuses */
     @Override
     public ShapeWidth width(Values values, double foldedLength) {

@@ -15,6 +15,7 @@ import culm.geometry.GeometryException;
 import culm.geometry.gouge.Concentric;
 import culm.geometry.gouge.MeasuredGouge;
 import culm.geometry.shape.MeasuredShape;
+import culm.geometry.shape.ShapeType;
 import culm.geometry.shape.WiderShape;
 import culm.geometry.staple.MeasuredStaple;
 import culm.geometry.words.Told;
@@ -106,6 +107,13 @@ class ProfileTest {
         MeasuredShape inner = new MeasuredShape();
         WiderShape wider = new WiderShape(inner, 0.1);
         assertEquals(List.of(inner.id(), inner.name(), inner.help(), inner.tables()), List.of(wider.id(), wider.name(), wider.help(), wider.tables()));
+        ShapeType older = (ShapeType) java.lang.reflect.Proxy.newProxyInstance(ShapeType.class.getClassLoader(), new Class<?>[] {ShapeType.class}, (proxy, method, given) -> switch (method.getName()) {
+            case "origin" -> "before:" + given[1];
+            case "standard" -> Values.NONE.with("a", 3);
+            default -> inner.tables();
+        });
+        WiderShape of = new WiderShape(older, 0.1);
+        assertEquals(List.of("before:x", Values.NONE.with("a", 3), inner.tables()), List.of(of.origin(1, "x"), of.standard(), of.tables(1)));
         assertEquals(inner.width(inner.standard(), 37).at(20) + 0.1, wider.width(inner.standard(), 37).at(20), 1e-15);
         assertThrows(GeometryException.class, () -> new WiderShape(inner, -9).width(inner.standard(), 37).at(20));
     }

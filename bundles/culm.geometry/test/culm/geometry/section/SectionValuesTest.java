@@ -1,6 +1,7 @@
 package culm.geometry.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -114,6 +115,7 @@ class SectionValuesTest {
         GeometryException refused = assertThrows(GeometryException.class, () -> new ParallelSection(new Ellipse(4, 0.2), -0.25));
         assertEquals("wall", refused.path());
         assertEquals("A wall of 0.25 mm does not fit inside an oval of 8.00 by 0.40 mm: its sharpest bend has a radius of only 0.01 mm.", refused.getMessage());
+        assertNotEquals(refused.getMessage(), refused.told(), "its lengths can be told in another unit");
         assertThrows(GeometryException.class, () -> new Ellipse(0, 1));
         assertThrows(GeometryException.class, () -> new Ellipse(1, Double.NaN));
     }

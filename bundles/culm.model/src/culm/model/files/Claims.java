@@ -22,7 +22,8 @@ import java.util.Optional;
  * object a program, since the system's locks belong to programs and not to objects.
  */
 public final class Claims implements AutoCloseable {
-    private static final String NAME = ".open";
+    /** What the name of the file beside another ends in, which says who has that one open. */
+    public static final String NAME = ".open";
     /** Far behind the text, so that systems whose locks bar reading let the text be read. */
     private static final long LOCKED_BYTE = 1L << 40;
     private static final int LONGEST_TEXT = 1000;

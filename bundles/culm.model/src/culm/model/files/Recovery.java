@@ -10,7 +10,8 @@ import java.util.Optional;
 
 /** A copy of unsaved work beside a file, to be offered after a crash. */
 public final class Recovery {
-    private static final String NAME = ".unsaved";
+    /** What the name of the file beside another ends in, which holds what is not saved of that one. */
+    public static final String NAME = ".unsaved";
 
     /**
      * Unsaved work that was found.

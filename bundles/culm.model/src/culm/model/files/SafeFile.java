@@ -26,6 +26,8 @@ public final class SafeFile {
     public static final String BACKUP = ".bak";
     /** What the names of half-written files end in. */
     public static final String HALF_WRITTEN = ".part-tmp";
+    /** The name of the empty file by which two programs do not write into one folder at once. */
+    public static final String LOCK = FolderLock.NAME;
 
     private SafeFile() {
     }

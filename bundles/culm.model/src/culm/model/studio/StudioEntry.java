@@ -28,6 +28,10 @@ public record StudioEntry(Path file, String shown, FileKind kind, String id, Str
      * @param line the line it stands on
      */
     public record PartEntry(String kind, String id, String name, String link, int line) {
+        /** {@return its name; without one its id} */
+        public String title() {
+            return name.isBlank() ? id : name;
+        }
     }
 
     /** {@return the name if there is one, otherwise the file's} */

@@ -43,18 +43,6 @@ public final class Cells {
     }
 
     /**
-     * This row without one number.
-     *
-     * @param column its name
-     * @return the new row
-     */
-    public Cells without(String column) {
-        var copy = new LinkedHashMap<>(values);
-        copy.remove(column);
-        return new Cells(Collections.unmodifiableMap(copy));
-    }
-
-    /**
      * The number in a column.
      *
      * @param column its name

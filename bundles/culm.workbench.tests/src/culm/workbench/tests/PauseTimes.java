@@ -10,7 +10,6 @@ import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 
 import culm.workbench.internal.editor.DesignEditor;
-import culm.workbench.internal.explore.ExplorePage.Question;
 import culm.workbench.internal.explore.TolerancesPage;
 import culm.workbench.internal.explore.VariantsPage;
 

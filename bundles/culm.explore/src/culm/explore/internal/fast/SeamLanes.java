@@ -63,16 +63,9 @@ final class SeamLanes {
     }
 
     /**
-     * Lays the blades at heights z by so many rounds.
+     * The seam at heights z with J, how the blades lie, already known; only {@link StapleLanes#quarter} of this height has to be set.
      * @param turning dJ/dz in every lane, for the slope only
      */
-    void at(double[] z, double[] turning, int rounds, int n) {
-        staple.at(z, n);
-        bend.bend(staple.rho, rounds, n);
-        meet(z, bend.integral, turning, n);
-    }
-
-    /** The same with J already known; only {@link StapleLanes#quarter} of this height has to be set. */
     void meet(double[] z, double[] integral, double[] turning, int n) {
         distance(tie, z, s, n);
         width.at(s, n);

@@ -48,10 +48,6 @@ final class StrayReader {
         lastObject = object;
     }
 
-    void atEnd() {
-        waiting.clear();
-    }
-
     private static void anchor(Stray stray, XmlNode node, Element object) {
         if (object != null) {
             stray.setAnchor(object);

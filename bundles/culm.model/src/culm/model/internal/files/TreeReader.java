@@ -47,7 +47,6 @@ final class TreeReader {
         for (XmlNode child : node.children()) {
             child(child, classForm, object, strays);
         }
-        strays.atEnd();
         if (node.children().isEmpty() && !node.text().isBlank()) {
             problem(FileProblem.Kind.MISPLACED, node, node.text(),
                     label(node) + " holds the text " + quoted(node.text()) + ", where none belongs");

@@ -18,6 +18,7 @@ import culm.model.problem.FileProblemException;
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
+import culm.model.studio.StudioIndex;
 import culm.workbench.internal.editor.DesignEditor;
 
 /**
@@ -47,16 +48,17 @@ public final class FirstDesign {
         IWorkbenchPage page = workbench.getActiveWorkbenchWindow().getActivePage();
         boolean nothing = page.getEditorReferences().length == 0;
         workshop.worker().execute(() -> {
-            List<Path> unsaved = unsaved(folder);
+            StudioIndex index = Studio.at(folder, workshop.files()).index();
+            List<Path> unsaved = unsaved(index);
             workbench.getDisplay().asyncExec(() -> unsaved.forEach(new Opening(page)::open));
             if (nothing && unsaved.isEmpty()) {
-                first(workbench, page, folder);
+                first(page, index);
             }
         });
     }
 
-    private List<Path> unsaved(Path folder) {
-        return Studio.at(folder, workshop.files()).index().entries().stream().map(StudioEntry::file).filter(FirstDesign::hasUnsaved).limit(MOST_UNSAVED).toList();
+    private static List<Path> unsaved(StudioIndex index) {
+        return index.entries().stream().map(StudioEntry::file).filter(FirstDesign::hasUnsaved).limit(MOST_UNSAVED).toList();
     }
 
     private static boolean hasUnsaved(Path file) {
@@ -68,18 +70,18 @@ public final class FirstDesign {
         }
     }
 
-    private void first(IWorkbench workbench, IWorkbenchPage page, Path folder) {
-        workshop.worker().execute(() -> choose(folder).ifPresent(file -> workshop.look().later(() -> {
+    private void first(IWorkbenchPage page, StudioIndex index) {
+        choose(index).ifPresent(file -> workshop.look().later(() -> {
             try {
                 page.openEditor(new FileInput(file), DesignEditor.ID);
             } catch (PartInitException e) {
                 ILog.get().error("The design cannot be opened.", e);
             }
-        })));
+        }));
     }
 
-    private Optional<Path> choose(Path folder) {
-        var designs = Studio.at(folder, workshop.files()).index().of(FileKind.DESIGN);
+    private Optional<Path> choose(StudioIndex index) {
+        List<StudioEntry> designs = index.of(FileKind.DESIGN);
         Optional<Path> fits = designs.stream().map(StudioEntry::file).filter(this::fits).findFirst();
         return fits.or(() -> designs.stream().map(StudioEntry::file).findFirst());
     }

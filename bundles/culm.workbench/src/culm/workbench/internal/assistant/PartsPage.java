@@ -40,7 +40,7 @@ final class PartsPage extends WizardPage {
             new Label(area, SWT.NONE).setText(kind);
             Combo combo = new Combo(area, SWT.READ_ONLY);
             combo.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-            combo.setItems(parts.stream().map(h -> h.part().name().isEmpty() ? h.part().id() : h.part().name()).toArray(String[]::new));
+            combo.setItems(parts.stream().map(h -> h.part().title()).toArray(String[]::new));
             combo.select(0);
             combo.setData("culm.part", kind);
             combos.put(kind, combo);

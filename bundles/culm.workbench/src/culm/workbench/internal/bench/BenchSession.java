@@ -1,6 +1,7 @@
 package culm.workbench.internal.bench;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import culm.design.edit.Edit;
@@ -49,4 +50,13 @@ public final class BenchSession<D extends Document> extends FileSession<D> {
         execute(Edit.of(document(), label, () -> change.accept(document())));
     }
 
+    /** Changes the document, as {@link #change}. @return why it cannot be changed; empty when it was */
+    public Optional<String> tryChange(String label, Consumer<D> change) {
+        try {
+            change(label, change);
+            return Optional.empty();
+        } catch (FileProblemException e) {
+            return Optional.of(e.problem().sentence());
+        }
+    }
 }

@@ -1,7 +1,6 @@
 package culm.workbench.internal.bench;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -15,7 +14,6 @@ import culm.figures.Size;
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
-import culm.model.studio.StudioIndex;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.widgets.LinkText;
 
@@ -61,12 +59,12 @@ public final class DesignChoice {
 
     private String name() {
         Optional<Path> file = file(from, now);
-        return index().of(FileKind.DESIGN).stream().filter(e -> file.isPresent() && e.file().equals(file.get())).map(StudioEntry::title).findFirst().orElse(now);
+        return workshop.studio().of(studio).of(FileKind.DESIGN).stream().filter(e -> file.isPresent() && e.file().equals(file.get())).map(StudioEntry::title).findFirst().orElse(now);
     }
 
     private void offer() {
         Menu menu = new Menu(link);
-        for (StudioEntry entry : index().of(FileKind.DESIGN)) {
+        for (StudioEntry entry : workshop.studio().of(studio).of(FileKind.DESIGN)) {
             String address = address(from, entry.file());
             MenuItem item = new MenuItem(menu, SWT.RADIO);
             item.setText(entry.title().replace("&", "&&"));
@@ -77,14 +75,9 @@ public final class DesignChoice {
                 }
             });
         }
+        menu.addListener(SWT.Hide, e -> link.getDisplay().asyncExec(menu::dispose));
         menu.setLocation(link.toDisplay(0, link.getSize().y));
         menu.setVisible(true);
-    }
-
-    /** What is in the studio: as the window knows it already where it is the same. */
-    private StudioIndex index() {
-        boolean same = workshop.studio().studio().map(s -> s.root().equals(studio.root())).orElse(false);
-        return workshop.studio().index().filter(i -> same).orElseGet(studio::index);
     }
 
     /** {@return its control} */

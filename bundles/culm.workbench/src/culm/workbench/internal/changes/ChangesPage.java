@@ -84,8 +84,7 @@ public final class ChangesPage extends Composite {
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
         canvas = new ComparisonCanvas(scroll.content(), workshop.look());
         overlay = new OverlayCanvas(scroll.content(), workshop.look(), workshop.units());
-        Runnable end = workshop.units().onChange(this::show);
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, this::show);
     }
 
     /** Shows the design as it is now. */

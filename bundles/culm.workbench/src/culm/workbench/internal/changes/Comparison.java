@@ -88,11 +88,7 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
         }
 
         private static String text(OptionalDouble value, NumberForm form) {
-            if (value.isEmpty()) {
-                return "none";
-            }
-            double step = Math.pow(10, -form.decimals());
-            return form.text(Math.rint(value.getAsDouble() / step) * step);
+            return value.isEmpty() ? "none" : form.computed(value.getAsDouble());
         }
 
         private void inputs() {

@@ -96,7 +96,7 @@ final class TrialControls extends Composite {
             List<String> names = new ArrayList<>(List.of("as it is"));
             index.ifPresent(i -> i.parts().stream().filter(h -> h.part().kind().equals(kind)).forEach(h -> {
                 found.add(Link.between(session.file(), h.file().file(), h.part().id()));
-                names.add(h.part().name().isEmpty() ? h.part().id() : h.part().name());
+                names.add(h.part().title());
             }));
             Combo combo = parts.get(kind);
             if (!List.of(combo.getItems()).equals(names)) {
@@ -161,7 +161,7 @@ final class TrialControls extends Composite {
         chosen().ifPresent(i -> {
             try {
                 double now = form(i).parse(value.text());
-                double to = Math.rint((now + form(i).step(hundredths)) * 1e6) / 1e6;
+                double to = form(i).stepped(now, hundredths);
                 if (i.parameter().refuse(to).isEmpty()) {
                     attempt(i, to);
                 }

@@ -122,7 +122,7 @@ public final class DesignSession extends FileSession<Design> {
 
     @Override
     public void undo() {
-        if (gesture.active()) {
+        if (gesture.previewing()) {
             gesture.giveBack();
         } else {
             super.undo();

@@ -13,8 +13,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 
-import culm.blank.Limits;
-import culm.design.DesignedBlank;
 import culm.figures.Role;
 import culm.model.problem.FileProblem;
 import culm.model.problem.FileProblemException;
@@ -75,8 +73,7 @@ final class EditorBody {
         explore = new Late<>(() -> new ExplorePage(stack, workshop, session, refused));
         session.layOutAhead(() -> page == DesignEditor.Page.REED && !reed.isDisposed() ? Optional.of(reed.next()) : Optional.empty());
         show(page);
-        Runnable end = workshop.units().onChange(this::showHeader);
-        all.addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(all, this::showHeader);
     }
 
     private static String wayOut(FileProblem problem) {
@@ -133,7 +130,7 @@ final class EditorBody {
         drawn = now;
         drawnOn = page;
         switch (page) {
-            case REED -> reed.show(now, now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
+            case REED -> reed.show(now);
             case GRAPHS -> graphs.get().show(now);
             case CHANGES -> changes.get().show();
             case EXPLORE -> explore.get().show();
@@ -177,7 +174,7 @@ final class EditorBody {
         Control focused = Display.getCurrent().getFocusControl();
         GraphsPage more = graphs.get();
         List<Figure> all = new java.util.ArrayList<>(List.of(reed.reed(), reed.section(), more.along(), more.gouge()));
-        reed.show(session.shown(), session.shown().blank().map(DesignedBlank::limits).orElse(Limits.STANDARD));
+        reed.show(session.shown());
         more.show(session.shown());
         all.addAll(page == DesignEditor.Page.EXPLORE ? 0 : all.size(), explore.ifMade().map(ExplorePage::figures).orElse(List.of()));
         all.addAll(page == DesignEditor.Page.CHANGES ? 0 : all.size(), changes.ifMade().map(ChangesPage::figures).orElse(List.of()));

@@ -17,7 +17,8 @@ import culm.workbench.internal.widgets.SignPainter;
 final class FindingRow {
     private static final int SIGN = 24;
     private static final int GAP = 14;
-    private static final int AROUND = 4;
+    /** The space above and below its text, of which some may be cut, points. */
+    static final int AROUND = 4;
     /** Above its letters a line has so much room, points. */
     private static final int BARE = 3;
     private final Finding finding;

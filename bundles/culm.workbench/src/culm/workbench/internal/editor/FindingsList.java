@@ -28,8 +28,6 @@ final class FindingsList extends RowsList {
     private static final int LEFT = 12;
     private static final int BAR = 8;
     private static final int STEP = 20;
-    /** The space below a row, of which some may be cut, points. */
-    private static final int CUT = 4;
     private final List<FindingRow> rows = new ArrayList<>();
     private List<Finding> findings = List.of();
     private LengthUnit shownIn = LengthUnit.MM;
@@ -57,7 +55,7 @@ final class FindingsList extends RowsList {
     /** How many are out of sight stands in the heading, for a scroll bar may hide. */
     private String heading() {
         int bottom = getClientArea().height + scrolled();
-        long below = rows.stream().filter(r -> r.bottom() > bottom + CUT).count();
+        long below = rows.stream().filter(r -> r.bottom() > bottom + FindingRow.AROUND).count();
         return "Findings" + (below > 0 ? ", " + below + " more below" : "");
     }
 

@@ -94,11 +94,6 @@ public final class Gesture {
         return previewing;
     }
 
-    /** {@return whether Escape has something to give back} */
-    public boolean active() {
-        return previewing;
-    }
-
     /** {@return whether the last command came from the arrow keys and may go on} */
     public boolean stepping() {
         return steps != null && session.isLast(steps);

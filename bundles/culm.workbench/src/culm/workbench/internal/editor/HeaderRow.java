@@ -11,7 +11,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Layout;
 
 import culm.blank.rules.Verdict;
-import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.LinkText;

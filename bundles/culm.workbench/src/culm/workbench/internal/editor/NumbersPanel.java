@@ -30,8 +30,7 @@ final class NumbersPanel extends DrawnCanvas {
     NumbersPanel(Composite parent, Look look, Units units) {
         super(parent, look, SWT.NO_FOCUS);
         this.units = units;
-        Runnable end = units.onChange(() -> show(assessment));
-        addListener(SWT.Dispose, e -> end.run());
+        units.onChange(this, () -> show(assessment));
     }
 
     @Override

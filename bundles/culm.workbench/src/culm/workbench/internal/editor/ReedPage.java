@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Layout;
 
 import culm.blank.Limits;
 import culm.blank.rules.Finding;
+import culm.design.DesignedBlank;
 import culm.figures.TextMeasure;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.app.Workshop;
@@ -40,11 +41,11 @@ final class ReedPage extends Composite {
         setLayout(new Columns());
         units = workshop.units();
         measure = workshop.look().measure();
-        Runnable end = units.onChange(() -> layOut(findings.show(units.now().told(found), units.now())));
-        addListener(SWT.Dispose, e -> end.run());
+        units.onChange(this, () -> layOut(findings.show(units.now().told(found), units.now())));
     }
 
-    void show(Shown now, Limits limits) {
+    void show(Shown now) {
+        Limits limits = now.blank().map(DesignedBlank::limits).orElse(Limits.STANDARD);
         boolean ahead = now.laidOut() != LaidOut.NOTHING;
         reed.show(now.reed(), limits, now.findings(), now.laidOut());
         if (ahead) {

@@ -51,20 +51,20 @@ final class ResultLines {
             a.turnsBand().ifPresent(b -> lines.add(new Line("", "± " + number(b.half(), 1), true)));
         }
         a.openAtStapleTop().ifPresent(open -> lines.add(new Line(open <= 0 ? "pinched at staple top" : "open at staple top",
-                round(Math.abs(open), across), false)));
-        a.tieLengthPerTurn().ifPresent(t -> lines.add(new Line("tie, for one turn", round(t, along), false)));
+                across.computed(Math.abs(open)), false)));
+        a.tieLengthPerTurn().ifPresent(t -> lines.add(new Line("tie, for one turn", along.computed(t), false)));
     }
 
     private void take(String words, OptionalDouble value, Optional<Band> band, NumberForm form) {
         if (value.isPresent()) {
-            lines.add(new Line(words, round(value.getAsDouble(), form), false));
-            band.ifPresent(b -> lines.add(new Line("", "± " + round(b.half(), form), true)));
+            lines.add(new Line(words, form.computed(value.getAsDouble()), false));
+            band.ifPresent(b -> lines.add(new Line("", "± " + form.computed(b.half()), true)));
         }
     }
 
     private void lengths(Assessment a) {
-        a.caneOnStaple().ifPresent(c -> lines.add(new Line("cane on the staple", round(c, along), false)));
-        lines.add(new Line("cane above it", round(a.caneAboveStaple(), along), false));
+        a.caneOnStaple().ifPresent(c -> lines.add(new Line("cane on the staple", along.computed(c), false)));
+        lines.add(new Line("cane above it", along.computed(a.caneAboveStaple()), false));
         a.boreVolume().ifPresent(v -> lines.add(new Line("bore", number(v / MM3_PER_CM3, 3) + "\u2009cm³", false)));
     }
 
@@ -74,15 +74,6 @@ final class ResultLines {
             lines.add(new Line("thread", number(t.turnsUp(), 0) + " up, " + number(t.turnsDown(), 0) + " down", false));
             lines.add(new Line("", along.unit().far(t.length()) + " and tails", true));
         });
-    }
-
-    /** A computed number, rounded to what makes sense. */
-    private static String round(double value, NumberForm form) {
-        double step = Math.pow(10, -form.decimals());
-        if (form.unit() == LengthUnit.MM) {
-            return form.text(Math.rint(value / step) * step);
-        }
-        return form.text(value);
     }
 
     private static String number(double value, int decimals) {

@@ -58,8 +58,7 @@ public final class AxisRow extends Composite {
         values.setToolTipText("Values: 70 to 75 by 0.5, or 70 to 75 in 11, or 70; 71.5; 73");
         values.setData("culm.explore", "values");
         typed = new TypedValues(values, workshop.units(), list::changed);
-        Runnable end = workshop.units().onChange(this::rewrite);
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, this::rewrite);
         choose = new LinkText(this, workshop.look(), "", Size.BODY);
         choose.setLayoutData(wide(VALUES));
         choose.onClick(this::offerParts);

@@ -102,8 +102,7 @@ public final class ChoicePage extends Composite {
         actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), () -> bar.say("Nothing was found yet.", true), refused);
         actions.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         actions.setVisible(false);
-        Runnable end = workshop.units().onChange(() -> found.ifPresent(this::take));
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, () -> found.ifPresent(this::take));
     }
 
     private Label label(String words, Size size, Role role) {

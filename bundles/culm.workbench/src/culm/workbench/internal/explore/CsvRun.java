@@ -19,6 +19,7 @@ import culm.explore.VariantCsv;
 import culm.explore.VariantPlan;
 import culm.explore.Variants;
 import culm.explore.Watcher;
+import culm.model.files.SafeFile;
 import culm.model.text.Ids;
 
 /** Writes variants into a file as they are made, so that any number of them needs no memory. */
@@ -45,7 +46,7 @@ final class CsvRun {
     }
 
     private static long write(Study study, List<Axis> axes, VariantPlan plan, Path file, long planned, Watcher<Long> watcher) throws IOException {
-        Path part = file.resolveSibling("." + file.getFileName() + ".part-tmp");
+        Path part = file.resolveSibling("." + file.getFileName() + SafeFile.HALF_WRITTEN);
         try {
             long made;
             try (OutputStream stream = new BufferedOutputStream(Files.newOutputStream(part))) {

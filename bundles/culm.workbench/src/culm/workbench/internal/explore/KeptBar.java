@@ -62,8 +62,7 @@ public final class KeptBar extends Composite {
         names.setLayoutData(wide);
         link("use", this::use);
         link("open as a design", this::open);
-        Runnable end = workshop.units().onChange(() -> publish(told));
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, () -> publish(told));
         link("give up", () -> chosen().ifPresent(v -> change(edits -> edits.dropVariant(v.getId()))));
     }
 

@@ -44,8 +44,7 @@ public final class MattersPage extends Composite {
         Runnable explain = () -> help.setText("Brass was measured, blue is assumed. Both charts are in the same order; the left one says what counts for this design, the right one what "
                 + MattersPlots.step(workshop.units().now().drawn()) + " does.");
         explain.run();
-        Runnable end = workshop.units().onChange(explain);
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, explain);
         help.setFont(workshop.look().font(Size.SMALL, SWT.NORMAL));
         GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
         wide.widthHint = 100;

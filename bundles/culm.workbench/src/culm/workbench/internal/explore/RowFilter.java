@@ -51,8 +51,7 @@ final class RowFilter extends Composite {
         label.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(label, Role.PAPER, Role.QUIET);
         to = new RowFilterEnd(this, look, units, "filter to", changed);
-        Runnable end = units.onChange(this::rewrite);
-        addListener(SWT.Dispose, e -> end.run());
+        units.onChange(this, this::rewrite);
         kind.setItems("all of them");
         kind.select(0);
     }

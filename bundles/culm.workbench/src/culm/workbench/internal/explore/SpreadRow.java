@@ -76,8 +76,7 @@ public final class SpreadRow {
         text.setLayoutData(cell);
         text.setData("culm.explore", "spread " + number.id());
         typed = new TypedValues(text, workshop.units(), () -> { });
-        Runnable end = workshop.units().onChange(() -> typed.rewrite(number::form));
-        text.addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(text, () -> typed.rewrite(number::form));
         kind.addListener(SWT.Selection, e -> choose(Kind.values()[kind.getSelectionIndex()]));
         reset();
     }

@@ -36,7 +36,7 @@ final class StudioParts {
     List<Named> of(String kind) {
         List<Named> found = new ArrayList<>();
         workshop.studio().index().ifPresent(index -> index.parts().stream().filter(h -> h.part().kind().equals(kind)).forEach(h -> found.add(
-                new Named(h.part().name().isEmpty() ? h.part().id() : h.part().name(), Link.between(session.file(), h.file().file(), h.part().id())))));
+                new Named(h.part().title(), Link.between(session.file(), h.file().file(), h.part().id())))));
         return found;
     }
 

@@ -111,8 +111,7 @@ public final class VariantsPage extends Composite {
         wide(kept);
         ((GridData) kept.getLayoutData()).exclude = true;
         kept.setVisible(false);
-        Runnable end = workshop.units().onChange(table::unit);
-        addListener(SWT.Dispose, e -> end.run());
+        workshop.units().onChange(this, table::unit);
         list.onChange(() -> sightBar.offer(list));
         look(Sight.TABLE);
     }

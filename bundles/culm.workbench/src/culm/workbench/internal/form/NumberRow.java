@@ -11,7 +11,6 @@ import org.eclipse.swt.widgets.Composite;
 import culm.blank.Tolerance;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Severity;
-import culm.figures.Size;
 import culm.geometry.profile.Parameter;
 import culm.model.problem.FileProblemException;
 import culm.workbench.internal.numbers.NumberForm;
@@ -138,17 +137,12 @@ public final class NumberRow {
         return false;
     }
 
-    /** Clears what was wrong, for the next typing. */
-    void forgive() {
-        wrong = "";
-    }
-
     private void step(int hundredths) {
         OptionalDouble now = value();
         if (now.isEmpty()) {
             return;
         }
-        double to = Math.rint((now.getAsDouble() + form().step(hundredths)) * 1e6) / 1e6;
+        double to = form().stepped(now.getAsDouble(), hundredths);
         if (item.parameter().refuse(to).isPresent()) {
             return;
         }

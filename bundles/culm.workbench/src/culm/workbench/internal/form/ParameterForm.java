@@ -60,8 +60,7 @@ public final class ParameterForm extends Composite implements FormContext {
         rows = new FormRows(this, this);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        Runnable unitsEnd = workshop.units().onChange(this::show);
-        addListener(SWT.Dispose, e -> unitsEnd.run());
+        workshop.units().onChange(this, this::show);
         rebuild();
     }
 

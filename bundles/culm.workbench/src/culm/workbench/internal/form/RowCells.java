@@ -88,7 +88,7 @@ final class RowCells {
 
     private void step(Parameter column, int hundredths) {
         OptionalDouble now = shown.cells().get(column.id());
-        now.ifPresent(v -> table.step(row, column, Math.rint((v + table.form(column).step(hundredths)) * 1e6) / 1e6));
+        now.ifPresent(v -> table.step(row, column, table.form(column).stepped(v, hundredths)));
     }
 
     void show(RowEntry entry, boolean outOfOrder) {

@@ -69,6 +69,11 @@ public final class OverlayCanvas extends DrawnCanvas implements Figure {
         drawn = Optional.empty();
     }
 
+    @Override
+    protected void resized() {
+        // What was laid out for the new width when it was asked for its height is right.
+    }
+
     private Optional<Drawing> fitting(int width) {
         double room = Math.max(LEAST, Math.min(WIDEST, width));
         if (drawn.isEmpty() || drawnFor != room) {

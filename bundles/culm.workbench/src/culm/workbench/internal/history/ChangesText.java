@@ -30,8 +30,7 @@ final class ChangesText {
         text.setLineSpacing(3);
         text.setMargins(4, 4, 4, 4);
         look.dress(text, Role.PAPER, Role.INK);
-        Runnable end = units.onChange(() -> again.run());
-        text.addListener(SWT.Dispose, e -> end.run());
+        units.onChange(text, () -> again.run());
     }
 
     StyledText control() {

@@ -21,6 +21,7 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
     private static final int MOST_DECIMALS = 4;
     private static final double PERCENT = 100;
     private static final double ROUND = 1e9;
+    private static final double NOISE = 1e6;
     private static final Pattern TYPED = Pattern.compile("(.*?)\\s*(mm|cm|in|inch|\"|thou|th|mil|%|tex|kg/m³|turns?)?",
             Pattern.CASE_INSENSITIVE);
 
@@ -60,10 +61,35 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
      */
     public String bare(double value) {
         double here = toShown(value);
-        boolean thou = quantity == Quantity.LENGTH && unit == LengthUnit.THOU;
-        int fewest = Math.max(0, thou ? decimals - unit.fewerDigits() : decimals);
-        int digits = thou ? fewest : Math.max(fewest, given(here));
+        return fixed(here, thou() ? fewest() : Math.max(fewest(), given(here)));
+    }
+
+    /**
+     * A computed number with its unit, rounded to this form's decimals.
+     *
+     * @param value the number in the quantity's own unit
+     * @return its text
+     */
+    public String computed(double value) {
+        String sign = sign();
+        return sign.isEmpty() ? rounded(value) : rounded(value) + "\u2009" + sign;
+    }
+
+    /** {@return a computed number without its unit, rounded to this form's decimals} @param value the number in the quantity's own unit */
+    public String rounded(double value) {
+        return fixed(toShown(value), fewest());
+    }
+
+    private static String fixed(double here, int digits) {
         return Numbers.fixed(here, digits).replace('-', '\u2212');
+    }
+
+    private boolean thou() {
+        return quantity == Quantity.LENGTH && unit == LengthUnit.THOU;
+    }
+
+    private int fewest() {
+        return Math.max(0, thou() ? decimals - unit.fewerDigits() : decimals);
     }
 
     private static int given(double value) {
@@ -136,6 +162,11 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
             case SHARE -> hundredths / 1000.0;
             default -> Math.signum(hundredths);
         };
+    }
+
+    /** {@return a number that an arrow key has moved, without the noise of adding} @param hundredths as {@link #step} takes it */
+    public double stepped(double now, int hundredths) {
+        return Math.rint((now + step(hundredths)) * NOISE) / NOISE;
     }
 
     private double factor(String given) {

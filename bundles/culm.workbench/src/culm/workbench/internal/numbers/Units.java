@@ -3,6 +3,9 @@ package culm.workbench.internal.numbers;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+
 /** The unit lengths are shown in now, for the whole window. Used on the display's thread only. */
 public final class Units {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -26,13 +29,13 @@ public final class Units {
     }
 
     /**
-     * Runs something on every change.
+     * Runs something on every change for as long as a control lives.
      *
+     * @param control the control
      * @param change what to run
-     * @return ends that
      */
-    public Runnable onChange(Runnable change) {
+    public void onChange(Control control, Runnable change) {
         listeners.add(change);
-        return () -> listeners.remove(change);
+        control.addListener(SWT.Dispose, e -> listeners.remove(change));
     }
 }

@@ -18,7 +18,6 @@ import culm.figures.Group;
 import culm.figures.Handle;
 import culm.figures.Item;
 import culm.figures.Palette;
-import culm.figures.Role;
 import culm.figures.Shape;
 import culm.figures.Size;
 import culm.figures.Style;
@@ -191,15 +190,5 @@ public final class SwtPainter {
     /** Asking for a font's metrics takes longer than painting with it. */
     private int ascent(Size size) {
         return ascents.computeIfAbsent(size, s -> gc.getFontMetrics().getAscent() + gc.getFontMetrics().getLeading());
-    }
-
-    /**
-     * The colour of a role.
-     *
-     * @param role the role
-     * @return its colour here
-     */
-    public org.eclipse.swt.graphics.Color colour(Role role) {
-        return SwtColors.of(palette.of(role));
     }
 }

@@ -74,11 +74,8 @@ public final class PairEditor extends StudioEditor {
         table = new PairTable(page, workshop().look(), workshop().units());
         table.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         Runnable end = workshop().studio().onChange(files -> ask());
-        Runnable unitsEnd = workshop().units().onChange(() -> publish(shown));
-        page.addListener(SWT.Dispose, e -> {
-            end.run();
-            unitsEnd.run();
-        });
+        page.addListener(SWT.Dispose, e -> end.run());
+        workshop().units().onChange(page, () -> publish(shown));
         ask();
     }
 

@@ -50,8 +50,6 @@ final class PairTable extends Canvas {
         this.units = units;
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
-        Runnable end = units.onChange(() -> show(shown));
-        addListener(SWT.Dispose, e -> end.run());
         addListener(SWT.Paint, this::paint);
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -98,9 +96,7 @@ final class PairTable extends Canvas {
         if (bore(row)) {
             return Numbers.fixed(value / 1000, 3);
         }
-        double step = Math.pow(10, -form(row).decimals());
-        double rounded = Math.rint(value / step) * step;
-        return form(row).bare(rounded == 0 ? 0 : rounded);
+        return form(row).rounded(value);
     }
 
     private String sign(ResultRow row) {

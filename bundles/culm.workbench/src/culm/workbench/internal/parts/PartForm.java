@@ -54,8 +54,7 @@ final class PartForm extends Composite implements FormContext {
         trouble.setLayoutData(line);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        Runnable end = session.workshop().units().onChange(this::showNumbers);
-        addListener(SWT.Dispose, e -> end.run());
+        session.workshop().units().onChange(this, this::showNumbers);
     }
 
     /** Shows a part as it is now. @param now null for none */

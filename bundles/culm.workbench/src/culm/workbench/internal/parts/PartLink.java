@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import culm.design.parts.PartAddress;
 import culm.figures.Clip;
 import culm.figures.Size;
 import culm.model.Design;
@@ -124,15 +125,14 @@ public final class PartLink {
     /** {@return the menu of what can be done; it goes away when it is left} */
     public Menu menu() {
         Menu menu = new Menu(link.getShell(), SWT.POP_UP);
-        StudioIndex index = workshop.studio().studio().filter(s -> s.root().equals(session.studio().root())).flatMap(s -> workshop.studio().index())
-                .orElseGet(() -> session.studio().index());
+        StudioIndex index = workshop.studio().of(session.studio());
         List<Held> parts = index.parts().stream().filter(h -> h.part().kind().equals(word)).toList();
         boolean several = parts.stream().map(Held::file).distinct().count() > 1;
-        Optional<PartPlace> now = linked() ? PartPlace.of(part().getLink(), session.file()) : Optional.empty();
+        Optional<PartAddress> now = linked() ? address() : Optional.empty();
         for (Held held : parts) {
-            MenuItem item = item(menu, SWT.RADIO, PartWords.name(held.part()) + (several ? "  (" + held.file().title() + ")" : ""), () -> use(held));
+            MenuItem item = item(menu, SWT.RADIO, held.part().title() + (several ? "  (" + held.file().title() + ")" : ""), () -> use(held));
             item.setEnabled(!locked());
-            item.setSelection(now.isPresent() && now.get().equals(new PartPlace(held.file().file(), held.part().id())));
+            item.setSelection(now.isPresent() && now.get().equals(new PartAddress(held.file().file(), held.part().id())));
         }
         new MenuItem(menu, SWT.SEPARATOR);
         item(menu, SWT.PUSH, "Copy into this design", () -> change(edits -> edits.unlink(word), "copy the " + word + " into the design")).setEnabled(linked() && !locked());
@@ -142,6 +142,15 @@ public final class PartLink {
         item(menu, SWT.PUSH, "Open its file", () -> now.ifPresent(this::open)).setEnabled(linked());
         menu.addListener(SWT.Hide, e -> link.getDisplay().asyncExec(menu::dispose));
         return menu;
+    }
+
+    /** Where the link leads to; empty when it is no address. */
+    private Optional<PartAddress> address() {
+        try {
+            return Optional.of(PartAddress.of(Link.parse(part().getLink()), session.file()));
+        } catch (Link.BadLinkException e) {
+            return Optional.empty(); // the design says so itself
+        }
     }
 
     private static MenuItem item(Menu menu, int style, String text, Runnable todo) {
@@ -158,7 +167,7 @@ public final class PartLink {
     private void use(Held held) {
         Link to = Link.between(session.file(), held.file().file(), held.part().id());
         if (!linked() || !to.toString().equals(part().getLink())) {
-            change(edits -> edits.link(word, to), "use " + PartWords.name(held.part()));
+            change(edits -> edits.link(word, to), "use " + held.part().title());
         }
     }
 
@@ -174,7 +183,7 @@ public final class PartLink {
         }, refused);
     }
 
-    private void open(PartPlace place) {
+    private void open(PartAddress place) {
         var page = org.eclipse.ui.PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
         new Opening(page).open(place.file()).filter(PartsEditor.class::isInstance).ifPresent(e -> ((PartsEditor) e).choose(place.id()));
     }

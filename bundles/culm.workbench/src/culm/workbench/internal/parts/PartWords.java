@@ -7,7 +7,6 @@ import culm.model.Part;
 import culm.model.ProfileData;
 import culm.model.ShapePart;
 import culm.model.StaplePart;
-import culm.model.studio.StudioEntry.PartEntry;
 
 /** Parts in words. */
 final class PartWords {
@@ -22,11 +21,6 @@ final class PartWords {
     /** {@return its name; without one its id} */
     static String name(Part part) {
         return part.getName() != null && !part.getName().isBlank() ? part.getName() : part.getId() == null ? kind(part) : part.getId();
-    }
-
-    /** {@return its name; without one its id} */
-    static String name(PartEntry part) {
-        return part.name().isBlank() ? part.id() : part.name();
     }
 
     /** {@return its profile; null when it has none} */

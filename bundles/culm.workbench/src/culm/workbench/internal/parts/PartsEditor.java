@@ -56,9 +56,7 @@ public final class PartsEditor extends FileEditor<PartsSession> {
 
     /** {@return what is in the studio now} */
     static StudioIndex index(PartsSession session) {
-        Optional<StudioIndex> known = session.workshop().studio().studio().filter(s -> s.root().equals(session.studio().root()))
-                .flatMap(s -> session.workshop().studio().index());
-        return known.orElseGet(() -> session.studio().index());
+        return session.workshop().studio().of(session.studio());
     }
 
     /** Chooses a part. @param id its id */

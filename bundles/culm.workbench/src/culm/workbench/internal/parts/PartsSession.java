@@ -28,7 +28,7 @@ public final class PartsSession extends FileSession<PartsFile> {
 
     @Override
     protected void documentChanged() {
-        tell();
+        // Nothing here holds on to a part of it.
     }
 
     @Override

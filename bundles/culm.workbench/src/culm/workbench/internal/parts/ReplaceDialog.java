@@ -39,7 +39,7 @@ public final class ReplaceDialog extends PaperDialog {
     private PreviewRun run;
 
     private ReplaceDialog(Shell shell, Workshop workshop, Studio studio, StudioIndex index, Held from, List<Held> others, int first) {
-        super(shell, workshop.look(), "Replace " + PartWords.name(from.part()), SIZE);
+        super(shell, workshop.look(), "Replace " + from.part().title(), SIZE);
         this.workshop = workshop;
         this.studio = studio;
         this.index = index;
@@ -86,7 +86,7 @@ public final class ReplaceDialog extends PaperDialog {
         look().dress(words, Role.PAPER, Role.INK);
         by = new Combo(asked, SWT.READ_ONLY);
         by.setFont(look().font(Size.BODY, SWT.NORMAL));
-        by.setItems(others.stream().map(h -> PartWords.name(h.part()) + "  (" + h.file().title() + ")").toArray(String[]::new));
+        by.setItems(others.stream().map(h -> h.part().title() + "  (" + h.file().title() + ")").toArray(String[]::new));
         by.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false)); // cut rather than make the dialog wider
         by.select(first);
         by.setData("culm.ask", "by");

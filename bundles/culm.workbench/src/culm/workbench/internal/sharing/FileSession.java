@@ -154,8 +154,7 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
         read();
         forgetPreview();
         documentChanged();
-        stack.flush();
-        refresh();
+        stack.flush(); // which tells, and all is refreshed
     }
 
     /**

@@ -28,7 +28,7 @@ public sealed interface Node {
     record Held(StudioEntry file, PartEntry part) implements Node {
         @Override
         public String words() {
-            return part.name().isEmpty() ? part.id() : part.name();
+            return part.title();
         }
     }
 

@@ -110,6 +110,11 @@ public final class StudioFolder {
         return index;
     }
 
+    /** {@return what is in a studio: as it is known already where it is the open one, else read now} */
+    public StudioIndex of(Studio other) {
+        return studio.filter(s -> s.root().equals(other.root())).flatMap(s -> index).orElseGet(other::index);
+    }
+
     /** {@return what was done with its files, to be taken back} */
     public StudioSteps steps() {
         return steps;

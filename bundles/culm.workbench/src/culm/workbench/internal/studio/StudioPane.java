@@ -220,7 +220,6 @@ final class StudioPane extends Composite {
     private void expand() {
         viewer.collapseAll();
         viewer.expandToLevel(2);
-        tree.index(workshop.studio().index().orElse(null));
     }
 
     private void open(Object element) {

@@ -80,8 +80,7 @@ public abstract class DrawnCanvas extends Canvas {
 
     /** Draws everything anew whenever lengths are shown in another unit. */
     protected final void follow(Units units) {
-        Runnable end = units.onChange(this::anew);
-        addListener(SWT.Dispose, e -> end.run());
+        units.onChange(this, this::anew);
     }
 
     /** The canvas has another size. */

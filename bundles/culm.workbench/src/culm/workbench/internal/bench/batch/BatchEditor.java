@@ -89,8 +89,7 @@ public final class BatchEditor extends BenchEditor<Batch> {
         said.setLayoutData(under);
         workshop().look().onChange(said, () -> dress(said.getText()));
         say("");
-        Runnable end = workshop().units().onChange(this::rewrite);
-        all.addListener(SWT.Dispose, e -> end.run());
+        workshop().units().onChange(all, this::rewrite);
     }
 
     private static GridData across() {

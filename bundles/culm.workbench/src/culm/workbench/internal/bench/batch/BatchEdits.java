@@ -19,7 +19,6 @@ import culm.model.How;
 import culm.model.MeasuredStaple;
 import culm.model.ModelFactory;
 import culm.model.Quantity;
-import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 import culm.workbench.internal.bench.BenchSession;
 import culm.workbench.internal.numbers.NumberForm;
@@ -55,19 +54,10 @@ final class BatchEdits {
         };
     }
 
-    private Optional<String> change(String label, Consumer<Batch> change) {
-        try {
-            session.change(label, change);
-            return Optional.empty();
-        } catch (FileProblemException e) {
-            return Optional.of(e.problem().sentence());
-        }
-    }
-
     /** One reading. @param form in what it was typed; @return why it cannot be taken */
     Optional<String> reading(int row, BatchColumns.Reading reading, double value, NumberForm form) {
         Optional<String> wrong = refuse(reading.dimension(), value, form);
-        return wrong.isPresent() ? wrong : change(reading.dimension().label() + " of staple " + nameOf(row), b -> put(staple(b, row), reading, value));
+        return wrong.isPresent() ? wrong : session.tryChange(reading.dimension().label() + " of staple " + nameOf(row), b -> put(staple(b, row), reading, value));
     }
 
     static Optional<String> refuse(Dimension dimension, double value, NumberForm form) {
@@ -86,7 +76,7 @@ final class BatchEdits {
 
     Optional<String> forget(int row, BatchColumns.Reading reading) {
         boolean there = row < batch().getStaples().size() && reading.number() < readings(batch().getStaples().get(row), reading.dimension()).size();
-        return there ? change(reading.dimension().label() + " of staple " + nameOf(row), b -> readings(b.getStaples().get(row), reading.dimension()).remove(reading.number()))
+        return there ? session.tryChange(reading.dimension().label() + " of staple " + nameOf(row), b -> readings(b.getStaples().get(row), reading.dimension()).remove(reading.number()))
                 : Optional.empty();
     }
 
@@ -99,7 +89,7 @@ final class BatchEdits {
                 }
             }
         }
-        return change(column.equals(BatchColumns.LABEL) ? "name of a staple" : column.equals(BatchColumns.ASIDE) ? "set aside" : "notes", b -> {
+        return session.tryChange(column.equals(BatchColumns.LABEL) ? "name of a staple" : column.equals(BatchColumns.ASIDE) ? "set aside" : "notes", b -> {
             MeasuredStaple staple = staple(b, row);
             String now = text.isEmpty() ? null : text;
             switch (column) {
@@ -111,7 +101,7 @@ final class BatchEdits {
     }
 
     void remove(int row) {
-        change("without staple " + nameOf(row), b -> b.getStaples().remove(row));
+        session.tryChange("without staple " + nameOf(row), b -> b.getStaples().remove(row));
     }
 
     private String nameOf(int row) {
@@ -162,12 +152,12 @@ final class BatchEdits {
 
     /** Several changes as one. */
     Optional<String> all(String label, Consumer<Batch> change) {
-        return change(label, change);
+        return session.tryChange(label, change);
     }
 
     /** Takes the staples of a table: those that are there are measured anew, the others come on. @return how many came on, and how many were replaced */
     Optional<String> take(StapleBatch table, boolean whole, int[] counts) {
-        return change("staples of a table", b -> {
+        return session.tryChange("staples of a table", b -> {
             Map<String, MeasuredStaple> known = new HashMap<>();
             b.getStaples().forEach(s -> known.putIfAbsent(label(s).toLowerCase(Locale.ROOT), s));
             Set<String> taken = new HashSet<>();
@@ -208,22 +198,22 @@ final class BatchEdits {
     }
 
     Optional<String> design(String address) {
-        return change("the design of the batch", b -> b.setDesign(address));
+        return session.tryChange("the design of the batch", b -> b.setDesign(address));
     }
 
     Optional<String> caliper(double value) {
-        return change("caliper", b -> b.setCaliperError(quantity(b.getCaliperError(), value)));
+        return session.tryChange("caliper", b -> b.setCaliperError(quantity(b.getCaliperError(), value)));
     }
 
     Optional<String> wrapBelowTop(double value) {
-        return change("wrap below the top", b -> b.setWrapBelowTop(quantity(b.getWrapBelowTop(), value)));
+        return session.tryChange("wrap below the top", b -> b.setWrapBelowTop(quantity(b.getWrapBelowTop(), value)));
     }
 
     Optional<String> tieStep(double value) {
-        return change("steps of the ties", b -> b.setTieStep(BatchModel.chosen(value)));
+        return session.tryChange("steps of the ties", b -> b.setTieStep(BatchModel.chosen(value)));
     }
 
     Optional<String> turnsToSpare(double value) {
-        return change("turns to spare", b -> b.setTurnsToSpare(BatchModel.chosen(value)));
+        return session.tryChange("turns to spare", b -> b.setTurnsToSpare(BatchModel.chosen(value)));
     }
 }

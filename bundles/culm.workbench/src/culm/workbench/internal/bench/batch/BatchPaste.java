@@ -11,7 +11,6 @@ import culm.bench.batch.StapleBatch;
 import culm.model.Batch;
 import culm.model.MeasuredStaple;
 import culm.model.problem.FileProblem;
-import culm.workbench.internal.bench.grid.GridColumn;
 import culm.workbench.internal.numbers.NumberForm;
 
 /**

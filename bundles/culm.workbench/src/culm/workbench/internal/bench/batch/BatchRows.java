@@ -12,7 +12,6 @@ import culm.bench.batch.Doubt;
 import culm.bench.batch.Served;
 import culm.bench.batch.StapleReadings;
 import culm.geometry.profile.Quantity;
-import culm.model.Batch;
 import culm.model.MeasuredStaple;
 import culm.workbench.internal.bench.grid.GridColumn;
 import culm.workbench.internal.bench.grid.GridModel;

@@ -158,6 +158,7 @@ final class FieldRow {
             item.setText(each.replace("&", "&&"));
             item.addListener(SWT.Selection, e -> entered(form.edits().set(entry(), field, each)));
         }
+        menu.addListener(SWT.Hide, e -> menu.getDisplay().asyncExec(menu::dispose));
         menu.setLocation(text.toDisplay(0, text.getSize().y));
         menu.setVisible(true);
     }

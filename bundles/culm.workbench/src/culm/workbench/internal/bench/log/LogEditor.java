@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.bench.log.GroupBy;
@@ -68,8 +67,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
         body = new LogBody(all, this, edits, this::guards);
         List<LogEntry> entries = session().document().getEntries();
         chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
-        Runnable end = workshop().units().onChange(this::rewrite);
-        all.addListener(SWT.Dispose, e -> end.run());
+        workshop().units().onChange(all, this::rewrite);
     }
 
     List<Tied> log() {

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,7 +17,6 @@ import culm.model.LogEntry;
 import culm.model.ModelFactory;
 import culm.model.Quantity;
 import culm.model.ReedLog;
-import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 import culm.model.text.Numbers;
 import culm.workbench.internal.bench.BenchSession;
@@ -41,22 +39,13 @@ final class LogEdits {
         return session.document();
     }
 
-    private Optional<String> change(String label, Consumer<ReedLog> change) {
-        try {
-            session.change(label, change);
-            return Optional.empty();
-        } catch (FileProblemException e) {
-            return Optional.of(e.problem().sentence());
-        }
-    }
-
     private static String of(LogEntry entry) {
         return entry.getNumber() == null ? "" : " of blank " + entry.getNumber();
     }
 
     /** Sets a feature, or takes it away. @param value null takes it away */
     Optional<String> set(LogEntry entry, LogField field, Object value) {
-        return change(field.words() + of(entry), log -> {
+        return session.tryChange(field.words() + of(entry), log -> {
             if (value == null) {
                 entry.eUnset(field.feature());
             } else {
@@ -104,7 +93,7 @@ final class LogEdits {
             return Optional.of("The " + field.words() + " " + form.asGiven(value) + " is outside " + form.range(least, most, " to ") + ".");
         }
         Quantity before = (Quantity) entry.eGet(field.feature());
-        return change(field.words() + of(entry), log -> {
+        return session.tryChange(field.words() + of(entry), log -> {
             Quantity quantity = before == null ? ModelFactory.eINSTANCE.createQuantity() : before;
             quantity.setValue(value);
             quantity.setHow(How.MEASURED);
@@ -127,7 +116,7 @@ final class LogEdits {
         entry.setNumber(nextNumber());
         entry.setId(Ids.of("no-" + entry.getNumber(), "blank", ids()));
         entry.setTiedOn(today);
-        return change("blank " + entry.getNumber(), log -> log.getEntries().add(entry)).isEmpty() ? Optional.of(entry) : Optional.empty();
+        return session.tryChange("blank " + entry.getNumber(), log -> log.getEntries().add(entry)).isEmpty() ? Optional.of(entry) : Optional.empty();
     }
 
     private List<String> ids() {
@@ -141,14 +130,14 @@ final class LogEdits {
     }
 
     void remove(LogEntry entry) {
-        change("without blank " + entry.getNumber(), log -> log.getEntries().remove(entry));
+        session.tryChange("without blank " + entry.getNumber(), log -> log.getEntries().remove(entry));
     }
 
     /** Takes the blanks of a table; a number that is in the log already is left as it is. @return how many were taken, and how many were there */
     int[] take(List<Tied> table) {
         List<String> ids = ids();
         int[] counts = new int[2];
-        change("blanks of a table", log -> {
+        session.tryChange("blanks of a table", log -> {
             List<String> known = new ArrayList<>();
             log.getEntries().forEach(e -> known.add(e.getNumber()));
             for (Tied tied : table) {

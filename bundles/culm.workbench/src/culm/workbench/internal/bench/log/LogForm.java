@@ -87,7 +87,7 @@ final class LogForm extends Composite {
         Collections.reverse(all);
         all.forEach(e -> Optional.ofNullable(e.eGet(field.feature())).map(Object::toString).ifPresent(used::add));
         if (field.feature() == Literals.LOG_ENTRY__STAPLE_BATCH) {
-            for (StudioEntry batch : session.studio().index().of(FileKind.BATCH)) {
+            for (StudioEntry batch : session.workshop().studio().of(session.studio()).of(FileKind.BATCH)) {
                 used.add(DesignChoice.address(session.file(), batch.file()));
             }
         }
