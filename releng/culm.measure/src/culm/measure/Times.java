@@ -48,7 +48,7 @@ final class Times {
     private static void line(String what, long[] times) {
         long[] sorted = times.clone();
         Arrays.sort(sorted);
-        System.out.printf(Locale.ROOT, "%-50s median %5.1f ms, 99th percentile %5.1f ms, %d times%n", what, sorted[sorted.length / 2] / MS,
+        System.out.printf(Locale.ROOT, "%-58s median %5.1f ms, 99th percentile %5.1f ms, %d times%n", what, sorted[sorted.length / 2] / MS,
                 sorted[(int) Math.ceil(sorted.length * 0.99) - 1] / MS, sorted.length);
     }
 }
