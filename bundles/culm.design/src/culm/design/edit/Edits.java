@@ -16,6 +16,7 @@ import culm.geometry.profile.ProfileType;
 import culm.model.Column;
 import culm.model.Design;
 import culm.model.Document;
+import culm.model.Edges;
 import culm.model.Element;
 import culm.model.FitData;
 import culm.model.How;
@@ -25,6 +26,8 @@ import culm.model.PartsFile;
 import culm.model.Quantity;
 import culm.model.Row;
 import culm.model.Setup;
+import culm.model.ShapePart;
+import culm.model.TableData;
 import culm.model.Variant;
 import culm.model.problem.FileProblemException;
 import culm.model.studio.Link;
@@ -214,9 +217,33 @@ public final class Edits {
         });
     }
 
+    /** Lets the gouge change along the cane: at the end of it a second one, which begins as the first. @throws FileProblemException as {@link #setValue} */
+    public Edit gougeTwice() throws FileProblemException {
+        return in("gouge", "another gouge at the end", element -> element.eSet(Slots.profileFeature(element, "gougeEnd"), EcoreUtil.copy(Slots.profile(element, "gouge"))));
+    }
+
     /** Takes the second gouge, at the end of the cane, away. @throws FileProblemException as {@link #setValue} */
     public Edit removeGougeEnd() throws FileProblemException {
         return in("gouge", "one gouge all along", element -> element.eUnset(Slots.profileFeature(element, "gougeEnd")));
+    }
+
+    /**
+     * Has the edges of a shape told by two widths.
+     *
+     * @param start the inside widths to begin with, assumed; only where there are none yet
+     * @throws FileProblemException as {@link #setValue}
+     */
+    public Edit edgesByTwoWidths(List<RowEntry> start) throws FileProblemException {
+        List<RowEntry> rows = List.copyOf(start);
+        return in("shape", "shape edges", element -> {
+            ShapePart shape = (ShapePart) element;
+            shape.setEdges(Edges.TWO_WIDTHS);
+            TableData inside = Slots.ownTable(shape, InputPath.of("inside.places"));
+            if (inside.getRows().isEmpty()) {
+                TableEdits.replace(inside, rows, random);
+                TableEdits.column(inside, "width").setHow(How.ASSUMED);
+            }
+        });
     }
 
     /** Uses a part of a parts file. @param part staple, gouge, shape or thread */

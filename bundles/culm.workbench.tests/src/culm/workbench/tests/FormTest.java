@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 
+import culm.blank.Blank;
 import culm.blank.Inputs;
 import culm.geometry.shape.EdgeKind;
 import culm.workbench.internal.editor.DesignEditor;
@@ -210,6 +211,72 @@ class FormTest extends StudioTest {
         shown(editor);
         assertEquals("around the bark", ui(() -> choice("around the bark").getText()));
         assertEquals("along the radius", ui(() -> choice("along the radius").getText()), "what was not taken back stays");
+    }
+
+    @Test
+    void edgesToldByTwoWidthsBeginAsTheyAre() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> editor.form().open("Cane", true));
+        settle();
+        String before = ui(() -> session(editor).text());
+        for (String edges : List.of("square to the chord", "along the radius")) {
+            choose(editor, edges);
+            double open = openAtTop(editor);
+            choose(editor, "two widths");
+            Blank blank = ui(() -> session(editor).blank().orElseThrow().blank());
+            assertEquals(EdgeKind.TWO_WIDTHS, blank.cut().edges());
+            assertEquals(places(editor), blank.insideWidths().orElseThrow().rows());
+            assertEquals("assumed", blank.tolerance("inside.places[0].width").measured() ? "measured" : "assumed");
+            assertEquals(open, openAtTop(editor), 0.011, "to hundredths of a mm it is the same blank");
+            assertTrue(tables().contains("inside widths, 8 rows"), tables().toString());
+            type(editor, Inputs.TIE_LENGTH, "72.1");
+            open(editor, "inside.places");
+            type(editor, "inside.places[5].width", "5");
+            assertEquals(5, value(editor, "inside.places[5].width"), 1e-9);
+            open(editor, "inside.places");
+            for (int step = 0; step < 3; step++) {
+                command("org.eclipse.ui.edit.undo");
+            }
+            shown(editor);
+            assertFalse(tables().toString().contains("inside"), "only where they count");
+            command("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(before, ui(() -> session(editor).text()));
+    }
+
+    private List<String> tables() throws Exception {
+        return ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> l.getData("culm.table") != null && l.isVisible()).map(l -> l.words().substring(2)).toList());
+    }
+
+    private double openAtTop(DesignEditor editor) throws Exception {
+        return ui(() -> session(editor).shown().assessment().orElseThrow().openAtStapleTop().orElseThrow());
+    }
+
+    private double turns(DesignEditor editor) throws Exception {
+        return ui(() -> session(editor).shown().assessment().orElseThrow().turnsLeft().orElseThrow());
+    }
+
+    @Test
+    void aGougeMayBeAnotherAtTheEnd() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> editor.form().open("Cane", true));
+        settle();
+        String before = ui(() -> session(editor).text());
+        double turns = turns(editor);
+        choose(editor, "another at the end");
+        assertEquals(turns, turns(editor), 1e-6, "it begins as the other");
+        type(editor, "gougeEnd.middle", "0.65");
+        assertTrue(Math.abs(turns(editor) - turns) > 0.1, "the sides lie between fold and end");
+        ui(() -> {
+            Combo kind = find(window().getShell(), Combo.class).stream().filter(c -> "kind at the end".equals(c.getData("culm.choice"))).findFirst().orElseThrow();
+            assertEquals(choice("another at the end").getParent(), kind.getParent());
+        });
+        choose(editor, "the same gouge");
+        assertEquals(turns, turns(editor), 1e-6);
+        for (int step = 0; step < 3; step++) {
+            command("org.eclipse.ui.edit.undo");
+        }
+        assertEquals(before, ui(() -> session(editor).text()));
     }
 
     @Test

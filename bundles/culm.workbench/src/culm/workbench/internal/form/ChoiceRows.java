@@ -11,11 +11,16 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
+import culm.design.edit.Edits;
+import culm.design.edit.RowEntry;
 import culm.figures.Role;
 import culm.figures.Size;
+import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
+import culm.geometry.shape.MeasuredShape;
 import culm.model.Edges;
 import culm.model.Moisture;
+import culm.model.text.Cells;
 import culm.model.WidthsAlong;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.sharing.FileSession.Change;
@@ -50,15 +55,44 @@ public final class ChoiceRows {
      * @param now the id of the kind it has; null for none
      */
     public void kind(String part, List<? extends ProfileType> types, Supplier<String> now) {
-        String words = "kind of " + part;
+        kind("kind of " + part, part, types, now);
+    }
+
+    /**
+     * Whether a gouge is the same all along, and if not, the kind of the one at the end of the cane.
+     *
+     * @param types the kinds there are
+     * @param end the id of the kind it has at the end; null where it is the same
+     */
+    public void gougeEnd(List<? extends ProfileType> types, Supplier<String> end) {
+        row("along the cane", List.of("the same gouge", "another at the end"), List.of(), () -> end.get() == null ? 0 : 1,
+                chosen -> chosen == 0 ? Edits::removeGougeEnd : Edits::gougeTwice, "along the cane");
+        if (end.get() != null) {
+            kind("kind at the end", "gougeEnd", types, end);
+        }
+    }
+
+    private void kind(String words, String part, List<? extends ProfileType> types, Supplier<String> now) {
         List<String> ids = types.stream().map(ProfileType::id).toList();
         row(words, types.stream().map(ProfileType::name).toList(), types.stream().map(ProfileType::help).toList(), () -> at(ids, now.get()),
                 chosen -> edits -> edits.setProfile(part, types.get(chosen)), words + ":");
     }
 
-    /** How the edges of a shape stand. @param now null for none */
-    public void edges(Supplier<Edges> now) {
-        choice("edges", "shape", "edges", List.of("square to the chord", "along the radius", "two widths"), List.of(Edges.SQUARE, Edges.RADIAL, Edges.TWO_WIDTHS), now);
+    /**
+     * How the edges of a shape stand.
+     *
+     * @param now null for none
+     * @param inside the inside widths to begin with where they are told by two widths
+     */
+    public void edges(Supplier<Edges> now, Supplier<List<double[]>> inside) {
+        List<Edges> values = List.of(Edges.SQUARE, Edges.RADIAL, Edges.TWO_WIDTHS);
+        row("edges", List.of("square to the chord", "along the radius", "two widths"), List.of(), () -> at(values, now.get()),
+                chosen -> values.get(chosen) == Edges.TWO_WIDTHS ? edits -> edits.edgesByTwoWidths(entries(inside.get())) : edits -> edits.set("shape", "edges", values.get(chosen)), "edges");
+    }
+
+    private static List<RowEntry> entries(List<double[]> rows) {
+        List<Parameter> columns = MeasuredShape.TABLE.columns();
+        return rows.stream().map(row -> RowEntry.of(Cells.NONE.with(columns.get(0).id(), row[0]).with(columns.get(1).id(), row[1]))).toList();
     }
 
     /** Along what the widths of a shape were measured. @param now null for none */

@@ -86,6 +86,18 @@ public final class Details extends Composite {
         show();
     }
 
+    /** The rows were made anew: it tells about the one of the same number, or about none when there is no such number any more. */
+    public void among(FormRows rows) {
+        if (row != null) {
+            row = rows.number(row.item().path()).orElse(null);
+            if (row == null) {
+                set(help, "");
+                set(range, "");
+                setControlsVisible(false);
+            }
+        }
+    }
+
     /** Tells why what was typed in a row cannot be used. */
     public void refused(NumberRow now, String sentence) {
         row = now;

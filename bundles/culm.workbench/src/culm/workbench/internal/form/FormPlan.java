@@ -11,6 +11,8 @@ import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Rows;
 import culm.geometry.profile.Table;
 import culm.geometry.profile.TableParameter;
+import culm.geometry.shape.EdgeKind;
+import culm.geometry.shape.MeasuredShape;
 import culm.workbench.internal.numbers.LengthUnit;
 
 /**
@@ -21,6 +23,9 @@ import culm.workbench.internal.numbers.LengthUnit;
 public record FormPlan(List<Section> sections) {
     /** Where the sides close on a usual oboe staple: the width that matters most, mm from the fold. */
     private static final double WIDTH_PLACE = 26;
+
+    /** Words before those of the second gouge. */
+    public static final String AT_THE_END = "at the end, ";
 
     /** Of a design that cannot be told, only which parts it uses; so another one can be chosen. */
     public static final FormPlan PARTS = new FormPlan(List.of(new Section("Staple", List.of("staple"), List.of(), List.of()),
@@ -54,9 +59,19 @@ public record FormPlan(List<Section> sections) {
      * A table of measured places.
      *
      * @param path such as {@code shape.places}
+     * @param label its words
      * @param table its description
      */
-    public record Measured(String path, TableParameter table) implements Item {
+    public record Measured(String path, String label, TableParameter table) implements Item {
+        /** Of a profile. @param where words before its own; may be empty */
+        public static Measured of(String part, String where, TableParameter table) {
+            return new Measured(part + "." + table.id(), where + table.label(), table);
+        }
+
+        /** What is measured on the inside of a shape. */
+        public static Measured inside() {
+            return new Measured("inside.places", "inside widths", MeasuredShape.TABLE);
+        }
     }
 
     /**
@@ -87,7 +102,9 @@ public record FormPlan(List<Section> sections) {
         widthPlace(blank, cane);
         cane.profile("shape", blank.shape().type());
         cane.typed(Inputs.FOLDED_LENGTH);
-        blank.insideWidths().ifPresent(rows -> cane.first.add(new Measured("inside.places", culm.geometry.shape.MeasuredShape.TABLE)));
+        if (blank.cut().edges() == EdgeKind.TWO_WIDTHS) {
+            cane.first.add(Measured.inside());
+        }
         cane.typed(Inputs.TUBE);
         cane.rest("gouge.");
         cane.rest("shape.");
@@ -141,9 +158,9 @@ public record FormPlan(List<Section> sections) {
         }
 
         void profile(String part, ProfileType type) {
-            String where = part.equals("gougeEnd") ? "at the end, " : "";
+            String where = part.equals("gougeEnd") ? AT_THE_END : "";
             type.parameters().forEach(p -> add(part + "." + p.id(), where + p.label(), p));
-            type.tables().forEach(t -> first.add(new Measured(part + "." + t.id(), t)));
+            type.tables().forEach(t -> first.add(Measured.of(part, where, t)));
         }
 
         void rest(String prefix) {

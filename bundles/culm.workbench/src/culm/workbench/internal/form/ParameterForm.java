@@ -102,6 +102,7 @@ public final class ParameterForm extends Composite implements FormContext {
             plan.sections().forEach(section -> section(page, section));
             rows.show();
         });
+        details.among(rows);
         focused.ifPresent(this::focus);
     }
 

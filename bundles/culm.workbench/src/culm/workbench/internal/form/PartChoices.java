@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Blank;
+import culm.blank.InsideWidths;
 import culm.geometry.profile.Profiles;
 import culm.geometry.shape.WidthMeasure;
 import culm.model.Edges;
@@ -25,16 +26,18 @@ final class PartChoices {
         if (session.blank().isEmpty()) {
             return;
         }
+        blank = session.blank().get().blank();
         Profiles known = workshop.bridge().profiles();
         switch (part) {
             case "staple" -> rows.kind(part, List.copyOf(known.staples().all()), () -> blank.staple().type().id());
             case "gouge" -> {
                 rows.kind(part, List.copyOf(known.gouges().all()), () -> blank.gouge().type().id());
+                rows.gougeEnd(List.copyOf(known.gouges().all()), () -> blank.gougeEnd().map(end -> end.type().id()).orElse(null));
                 rows.moisture("thickness measured", part, () -> moisture(blank.cut().gougeDry()));
             }
             case "shape" -> {
                 rows.kind(part, List.copyOf(known.shapes().all()), () -> blank.shape().type().id());
-                rows.edges(this::edges);
+                rows.edges(this::edges, () -> InsideWidths.of(blank));
                 rows.widthsAlong(() -> blank.cut().measure() == WidthMeasure.CHORD ? WidthsAlong.CHORD : WidthsAlong.ARC);
                 rows.moisture("on cane that is", part, () -> moisture(blank.cut().shapeDry()));
             }

@@ -92,8 +92,16 @@ public final class RowsTable {
         line.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, item.table().columns().size() + 1, 1));
         link(line, "add a row", "Adds a row at the end; Insert adds one below the row with the focus", () -> add(rows.size() - 1));
         link(line, "sort", "Sorts the rows by their place", this::sort);
-        link(line, "paste", "Takes the place of all rows by what was copied from a spreadsheet", () -> PasteHandler.pasteInto(rows.isEmpty() ? null : rows.get(0).first()));
+        link(line, "paste", "Takes the place of all rows by what was copied from a spreadsheet", this::pasteAll);
         return line;
+    }
+
+    private void pasteAll() {
+        if (rows.isEmpty()) {
+            PasteHandler.text(body.getDisplay()).ifPresent(text -> paste(0, 0, text));
+        } else {
+            PasteHandler.pasteInto(rows.get(0).first());
+        }
     }
 
     private void link(Composite line, String words, String help, Runnable todo) {
@@ -160,7 +168,7 @@ public final class RowsTable {
             head.say(e.problem().sentence());
             return;
         }
-        head.say((open ? "▾ " : "▸ ") + item.table().label() + ", " + now.size() + " rows");
+        head.say((open ? "▾ " : "▸ ") + item.label() + ", " + now.size() + (now.size() == 1 ? " row" : " rows"));
         if (!open) {
             return;
         }

@@ -1,5 +1,6 @@
 package culm.workbench.internal.handlers;
 
+import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.eclipse.core.commands.AbstractHandler;
@@ -23,6 +24,16 @@ public final class PasteHandler extends AbstractHandler {
         return null;
     }
 
+    /** {@return what text the clipboard holds} */
+    public static Optional<String> text(Display display) {
+        Clipboard clipboard = new Clipboard(display);
+        try {
+            return clipboard.getContents(TextTransfer.getInstance()) instanceof String text ? Optional.of(text) : Optional.empty();
+        } finally {
+            clipboard.dispose();
+        }
+    }
+
     /**
      * Pastes the clipboard's text.
      *
@@ -32,16 +43,10 @@ public final class PasteHandler extends AbstractHandler {
         if (control == null) {
             return;
         }
-        Clipboard clipboard = new Clipboard(control.getDisplay());
-        try {
-            Object text = clipboard.getContents(TextTransfer.getInstance());
-            @SuppressWarnings("unchecked")
-            Predicate<String> taker = (Predicate<String>) control.getData(KEY);
-            if (text instanceof String pasted && taker != null && taker.test(pasted)) {
-                return;
-            }
-        } finally {
-            clipboard.dispose();
+        @SuppressWarnings("unchecked")
+        Predicate<String> taker = (Predicate<String>) control.getData(KEY);
+        if (taker != null && text(control.getDisplay()).filter(taker).isPresent()) {
+            return;
         }
         if (control instanceof StyledText styled) {
             styled.paste();

@@ -1,11 +1,16 @@
 package culm.workbench.internal.parts;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.widgets.Composite;
 
+import culm.blank.Blank;
+import culm.blank.InsideWidths;
 import culm.geometry.profile.Profiles;
 import culm.model.Edges;
+import culm.model.GougePart;
 import culm.model.Moisture;
 import culm.model.Part;
 import culm.model.ProfileData;
@@ -21,16 +26,19 @@ import culm.workbench.internal.form.FormContext;
 final class PartCombos {
     private final ChoiceRows rows;
 
-    PartCombos(Composite parent, Part part, FormContext context, Workshop workshop) {
+    PartCombos(Composite parent, Part part, FormContext context, Workshop workshop, Supplier<Optional<Blank>> blank) {
         rows = new ChoiceRows(parent, context);
         Profiles known = workshop.bridge().profiles();
         String word = PartWords.kind(part);
         switch (word) {
             case "staple" -> rows.kind(word, List.copyOf(known.staples().all()), () -> kind(part));
-            case "gouge" -> rows.kind(word, List.copyOf(known.gouges().all()), () -> kind(part));
+            case "gouge" -> {
+                rows.kind(word, List.copyOf(known.gouges().all()), () -> kind(part));
+                rows.gougeEnd(List.copyOf(known.gouges().all()), () -> ((GougePart) part).getEndProfile() == null ? null : ((GougePart) part).getEndProfile().getType());
+            }
             case "shape" -> {
                 rows.kind(word, List.copyOf(known.shapes().all()), () -> kind(part));
-                shape((ShapePart) part);
+                shape((ShapePart) part, () -> blank.get().map(InsideWidths::of).orElse(List.of()));
             }
             default -> winding((ThreadPart) part);
         }
@@ -45,8 +53,8 @@ final class PartCombos {
         return data == null ? null : data.getType();
     }
 
-    private void shape(ShapePart shape) {
-        rows.edges(() -> shape.isSetEdges() ? shape.getEdges() : Edges.SQUARE);
+    private void shape(ShapePart shape, Supplier<List<double[]>> inside) {
+        rows.edges(() -> shape.isSetEdges() ? shape.getEdges() : Edges.SQUARE, inside);
         rows.widthsAlong(() -> shape.isSetWidthsAlong() ? shape.getWidthsAlong() : WidthsAlong.CHORD);
     }
 

@@ -87,9 +87,11 @@ final class PartForm extends Composite implements FormContext {
         rows.build(page -> {
             if (plan != null) {
                 plan.items().forEach(this::add);
-                choices = Optional.of(new PartCombos(page, part, this, session.workshop()));
+                choices = Optional.of(new PartCombos(page, part, this, session.workshop(),
+                        () -> PartBlank.of(part, session.edits(part), session.workshop().bridge().profiles())));
             }
         });
+        details.among(rows);
     }
 
     private void add(FormPlan.Item item) {

@@ -9,12 +9,13 @@ import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Profiles;
 import culm.geometry.profile.Quantity;
-import culm.geometry.shape.MeasuredShape;
+import culm.model.Edges;
 import culm.model.GougePart;
 import culm.model.ParameterValue;
 import culm.model.Part;
 import culm.model.ProfileData;
 import culm.model.ShapePart;
+import culm.workbench.internal.form.FormPlan;
 import culm.workbench.internal.form.FormPlan.Item;
 import culm.workbench.internal.form.FormPlan.Measured;
 import culm.workbench.internal.form.FormPlan.Number;
@@ -39,10 +40,10 @@ record PartPlan(String kind, List<Item> items) {
         });
         profile(kind, "", PartWords.profile(part), profiles, first);
         if (part instanceof GougePart gouge) {
-            profile("gougeEnd", "at the end, ", gouge.getEndProfile(), profiles, first);
+            profile("gougeEnd", FormPlan.AT_THE_END, gouge.getEndProfile(), profiles, first);
         }
-        if (part instanceof ShapePart shape && shape.getInside() != null) {
-            first.add(new Measured("inside.places", MeasuredShape.TABLE));
+        if (part instanceof ShapePart shape && shape.getEdges() == Edges.TWO_WIDTHS) {
+            first.add(Measured.inside());
         }
         first.addAll(rest);
         return new PartPlan(kind, List.copyOf(first));
@@ -60,7 +61,7 @@ record PartPlan(String kind, List<Item> items) {
             return;
         }
         type.get().parameters().forEach(p -> items.add(new Number(word + "." + p.id(), where + p.label(), p)));
-        type.get().tables().forEach(t -> items.add(new Measured(word + "." + t.id(), t)));
+        type.get().tables().forEach(t -> items.add(Measured.of(word, where, t)));
     }
 
     private static Parameter unknown(String name) {

@@ -1,0 +1,49 @@
+package culm.blank;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+import culm.geometry.GeometryException;
+import culm.geometry.shape.ShapeWidth;
+
+/** What a blank's inside widths are as its edges stand now: to begin with, where they are to be measured. */
+public final class InsideWidths {
+    private static final int PLACES = 8;
+    private static final double HUNDREDTHS = 100;
+
+    private InsideWidths() {
+    }
+
+    /**
+     * At the places of the shape's rows, or evenly where it has none, from the fold to the end of the cane: 2 (R - t(phi_in)) sin phi_in, as in geometry.
+     *
+     * @param blank edges square or along the radius
+     * @return pairs of distance from the fold and inside width, mm, to hundredths; none when the blank cannot be computed
+     */
+    public static List<double[]> of(Blank blank) {
+        try {
+            Seam seam = new Seam(blank);
+            return places(seam.parts()).mapToObj(s -> new double[] {rounded(s), rounded(at(seam, s))}).toList();
+        } catch (GeometryException cannotBeComputed) {
+            return List.of();
+        }
+    }
+
+    private static double at(Seam seam, double s) {
+        double phi = seam.edge(s).inner();
+        return 2 * (seam.parts().gouge().tubeRadius() - seam.parts().gouge().at(s).thickness(phi)) * Math.sin(phi);
+    }
+
+    private static DoubleStream places(Parts parts) {
+        ShapeWidth width = parts.width();
+        double from = width.from();
+        double to = Math.min(width.to(), parts.foldedLength());
+        double[] rows = DoubleStream.of(width.breaks()).filter(s -> s > from && s < to).toArray();
+        DoubleStream between = rows.length > 0 ? DoubleStream.of(rows) : DoubleStream.iterate(1, i -> i + 1).limit(PLACES - 2).map(i -> from + (to - from) * i / (PLACES - 1));
+        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(from), between), DoubleStream.of(to));
+    }
+
+    private static double rounded(double mm) {
+        return Math.rint(mm * HUNDREDTHS) / HUNDREDTHS;
+    }
+}
