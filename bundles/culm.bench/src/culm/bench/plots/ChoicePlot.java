@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 import culm.explore.Chosen;
 import culm.explore.RuleShare;
@@ -20,9 +21,19 @@ public final class ChoicePlot {
     private ChoicePlot() {
     }
 
-    /** Draws it. @param width at least 320, drawing units */
+    /** Whether nothing is gained, as it is shown in percent with one decimal. */
+    public static boolean nothing(Chosen c) {
+        return DoubleStream.of(c.gain(), c.gainLow(), c.gainHigh()).allMatch(gain -> Math.rint(1000 * gain) == 0);
+    }
+
+    /** Draws it: as it is, and beside that what was chosen if anything is gained. @param width at least 320, drawing units */
     public static Drawing draw(Chosen c, double width, TextMeasure measure) {
         List<IntervalChart.Row> rows = new ArrayList<>();
+        if (nothing(c)) {
+            rows.add(row("all rules", "", c.baseline().passed(), Role.QUIET));
+            c.baseline().rules().stream().filter(ChoicePlot::failed).forEach(r -> rows.add(row(r.name(), "", r.passed(), Role.QUIET)));
+            return new IntervalChart("Pass, as it is", rows).draw(width, ROW, measure);
+        }
         pair(rows, "all rules", c.baseline().passed(), c.best().passed());
         Map<String, RuleShare> then = c.best().rules().stream().collect(Collectors.toMap(RuleShare::id, r -> r));
         for (RuleShare now : c.baseline().rules()) {

@@ -39,7 +39,8 @@ public final class PlotWords {
     /** One value of an axis of numbers behind the axis's words; lengths with their unit. @param lengths in what lengths are written */
     public static String value(Blank base, Axis axis, double value, Lengths lengths) {
         double round = Math.rint(value * ROUND) / ROUND;
-        return axis.label() + " " + (lengths(base, axis) ? lengths.number(round, LengthText.AS_GIVEN) + " " + lengths.sign() : Numbers.format(round));
+        String more = axis.id().equals(Varied.WIDTH) && round > 0 ? "+" : ""; // it is a change
+        return axis.label() + " " + more + (lengths(base, axis) ? lengths.number(round, LengthText.AS_GIVEN) + " " + lengths.sign() : Numbers.format(round));
     }
 
     private static Optional<Quantity> quantity(Blank base, Axis axis) {

@@ -68,7 +68,7 @@ public record Verdict(Sign sign, String told) {
         }
         if (a.openAtStapleTop().isPresent()) {
             return "sides never close: open by " + Say.across(a.openAtStapleTop().getAsDouble()) + " at the staple's top"
-                    + a.openAtStapleTopBand().map(b -> ", give or take " + Say.across(b.half())).orElse("");
+                    + a.openAtStapleTopBand().map(b -> ", give or take " + Say.across(b.half()) + (b.low() <= 0 ? ", within which they may close" : "")).orElse("");
         }
         return "where the sides close cannot be told";
     }

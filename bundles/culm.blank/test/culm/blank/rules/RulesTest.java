@@ -162,7 +162,10 @@ class RulesTest {
         Blank never = unsure.with(Inputs.TIE_LENGTH, 76);
         assertTrue(Assessor.assess(never).turnsLeft().isEmpty());
         String open = Verdict.of(Assessor.assess(never), judged(never)).sentence();
-        assertTrue(open.matches("sides never close: open by \\d\\.\\d\\d mm at the staple's top, give or take \\d\\.\\d\\d mm; also overwrapped: .*"), open);
+        assertTrue(open.matches("sides never close: open by \\d\\.\\d\\d mm at the staple's top, give or take \\d\\.\\d\\d mm, within which they may close; also overwrapped: .*"), open);
+        Blank sure = Sample.blank().edit().set(Inputs.TIE_LENGTH, 79).build();
+        assertTrue(Assessor.assess(sure).openAtStapleTopBand().orElseThrow().low() > 0);
+        assertFalse(Verdict.of(Assessor.assess(sure), judged(sure)).sentence().contains("may close"));
     }
 
     @Test

@@ -333,7 +333,7 @@ class ExploreTest extends StudioTest {
             until("the map is there", () -> !page.pending());
             assertTrue(written("Map of two numbers").containsAll(List.of("tie length, thou", "all widths, thou")), written("Map of two numbers").toString());
             ui(() -> mouse(figure("Map of two numbers"), org.eclipse.swt.SWT.MouseDown, figure("Map of two numbers").getClientArea().width / 2, 200));
-            assertTrue(ui(() -> page.bar().said()).matches("tie length 28\\d\\d(\\.\\d)? thou, all widths -?\\d(\\.\\d)? thou: .*"), ui(() -> page.bar().said()));
+            assertTrue(ui(() -> page.bar().said()).matches("tie length 28\\d\\d(\\.\\d)? thou, all widths [-+]?\\d(\\.\\d)? thou: .*"), ui(() -> page.bar().said()));
             keep("explore-map-thou");
         } finally {
             command("culm.window.mm");

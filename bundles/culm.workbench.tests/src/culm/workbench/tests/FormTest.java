@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -254,6 +255,28 @@ class FormTest extends StudioTest {
 
     private double turns(DesignEditor editor) throws Exception {
         return ui(() -> session(editor).shown().assessment().orElseThrow().turnsLeft().orElseThrow());
+    }
+
+    @Test
+    void theWheelScrollsAndChoosesNothing() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> editor.form().open("Cane", true));
+        settle();
+        String before = ui(() -> session(editor).text());
+        ui(() -> {
+            Combo combo = choice("along the radius");
+            ScrolledComposite page = find(editor.form(), ScrolledComposite.class).get(0);
+            page.setOrigin(0, 100);
+            int chosen = combo.getSelectionIndex();
+            Event wheel = new Event();
+            wheel.count = -3;
+            wheel.doit = true;
+            combo.notifyListeners(SWT.MouseVerticalWheel, wheel);
+            assertFalse(wheel.doit, "the toolkit would choose the next one");
+            assertEquals(chosen, combo.getSelectionIndex());
+            assertTrue(page.getOrigin().y > 100, "it scrolls instead");
+        });
+        assertEquals(before, ui(() -> session(editor).text()));
     }
 
     @Test

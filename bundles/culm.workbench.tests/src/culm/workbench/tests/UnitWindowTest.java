@@ -87,7 +87,7 @@ class UnitWindowTest extends StudioTest {
             String thou = ui(() -> editor.findings()).toString();
             assertTrue(thou.matches("(?s).*still open by \\d+\\.\\d thou at the staple's top.*Now \\d+(\\.\\d)? thou, held against 0 thou.*"), thou);
             assertFalse(thou.contains(" mm"), thou);
-            assertTrue(ui(editor::verdict).matches("sides never close: open by \\d+\\.\\d thou at the staple's top, give or take \\d+\\.\\d thou"), ui(editor::verdict));
+            assertTrue(ui(editor::verdict).matches("sides never close: open by \\d+\\.\\d thou at the staple's top, give or take \\d+\\.\\d thou, within which they may close"), ui(editor::verdict));
             keepPicture("thousandths-findings");
         } finally {
             command("culm.window.mm");

@@ -18,6 +18,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.handlers.WindowHandler;
 import culm.workbench.internal.look.Look;
 import culm.workbench.internal.look.ThemeChoice;
+import culm.workbench.internal.widgets.WheelGuard;
 
 /** Says how the workbench starts: one window, the design perspective, and what was open last time. */
 public class StudioAdvisor extends WorkbenchAdvisor {
@@ -48,6 +49,7 @@ public class StudioAdvisor extends WorkbenchAdvisor {
         configurer.setSaveAndRestore(true);
         File fonts = FrameworkUtil.getBundle(StudioAdvisor.class).getDataFile("fonts");
         Look look = new Look(Display.getCurrent(), fonts.toPath());
+        WheelGuard.install(look.display());
         workshop = new Workshop(look, extensions);
         workshop.installIn(configurer.getWorkbench());
     }

@@ -45,10 +45,15 @@ final class CaliperPage extends WizardPage {
         scroll.setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         scroll.setExpandHorizontal(true);
         Composite area = new Composite(scroll, SWT.NONE);
-        area.setLayout(new GridLayout(2, false));
+        GridLayout beside = new GridLayout(2, true);
+        beside.marginWidth = 0;
+        beside.marginHeight = 0;
+        area.setLayout(beside);
+        Composite first = column(area);
+        Composite second = column(area);
         for (FormPlan.Number number : asked) {
             NumberForm form = NumberForm.of(number.parameter().quantity(), workshop.units().now(), number.parameter().tolerance());
-            AskRow row = new AskRow(area, number.label(), number.parameter(), form, Double.NaN, this::check);
+            AskRow row = new AskRow(number.path().matches("(staple|gouge)\\..*") ? first : second, number.label(), number.parameter(), form, Double.NaN, this::check);
             row.mayBeEmpty(number.parameter().optional() ? "none" : form.text(number.parameter().standard()));
             row.control().setData("culm.ask", number.path());
             row.control().addListener(SWT.FocusIn, e -> setMessage(number.parameter().help()));
@@ -64,6 +69,13 @@ final class CaliperPage extends WizardPage {
         assumed.setLayoutData(wide);
         setControl(outer);
         check();
+    }
+
+    private static Composite column(Composite parent) {
+        Composite column = new Composite(parent, SWT.NONE);
+        column.setLayout(new GridLayout(2, false));
+        column.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        return column;
     }
 
     @Override

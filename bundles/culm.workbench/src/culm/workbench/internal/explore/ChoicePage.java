@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -154,7 +153,7 @@ public final class ChoicePage extends Composite {
         String share = PlotWords.percent(c.best().passed().value()) + " of the blanks pass";
         sentence.setText(!c.certain() ? "Nothing among these is surely better than the design as it is: " + PlotWords.percent(c.baseline().passed().value()) + " of the blanks pass."
                 : upper(first) + ": " + share + " instead of " + PlotWords.percent(c.baseline().passed().value()) + ".");
-        boolean none = Stream.of(c.gain(), c.gainLow(), c.gainHigh()).allMatch(g -> points(g).equals(points(0))); // as it would be shown
+        boolean none = ChoicePlot.nothing(c);
         sure.setText(none ? String.format(Locale.ROOT, "None passes more often than the design as it is, told from %,d blanks that the search has not seen.", c.best().blanks()) : String.format(Locale.ROOT, "%s%s more in a hundred pass (95 %% interval %s to %s), told from %,d blanks that the search has not seen; %s", c.certain() ? "" : upper(first) + ": ",
                 points(c.gain()), points(c.gainLow()), points(c.gainHigh()), c.best().blanks(),
                 c.every() ? "nothing else among these combinations is better but by chance." : "something a little better may exist."));

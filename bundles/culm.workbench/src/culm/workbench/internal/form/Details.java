@@ -77,8 +77,23 @@ public final class Details extends Composite {
         return label;
     }
 
+    /** Takes no room until there is something to tell. */
+    public void waits() {
+        room(false);
+    }
+
+    private void room(boolean now) {
+        GridData data = (GridData) getLayoutData();
+        if (data.exclude == now) {
+            data.exclude = !now;
+            setVisible(now);
+            getParent().layout();
+        }
+    }
+
     /** Tells about a row. */
     public void about(NumberRow now) {
+        room(true);
         if (row != now) {
             trouble = "";
         }
@@ -100,6 +115,7 @@ public final class Details extends Composite {
 
     /** Tells why what was typed in a row cannot be used. */
     public void refused(NumberRow now, String sentence) {
+        room(true);
         row = now;
         trouble = sentence;
         show();

@@ -19,15 +19,18 @@ import culm.workbench.internal.widgets.SignPainter;
 /** The words beside a field, in two lines where one is too short for them, with a sign when there is a finding about it. */
 final class FieldLabel extends Canvas {
     private static final int SIGN = 16;
-    private static final int WIDEST = 124;
+    /** Room for its words in a narrow form, points. */
+    static final int NARROW = 124;
     private final Look look;
+    private final int widest;
     private String words = "";
     private List<String> lines = List.of();
     private Optional<Severity> sign = Optional.empty();
 
-    FieldLabel(Composite parent, Look look, String words) {
+    FieldLabel(Composite parent, Look look, String words, int widest) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.look = look;
+        this.widest = widest;
         say(words);
         look.dress(this, Role.PAPER, Role.INK);
         look.onChange(this, this::redraw);
@@ -51,7 +54,7 @@ final class FieldLabel extends Canvas {
             words = now;
             setData("culm.words", now);
             int before = lines.size();
-            lines = Lines.of(now, look.measure(), Size.BODY, false, WIDEST);
+            lines = Lines.of(now, look.measure(), Size.BODY, false, widest);
             if (before > 0 && before != lines.size()) {
                 requestLayout();
             }

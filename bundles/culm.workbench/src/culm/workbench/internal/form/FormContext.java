@@ -16,6 +16,11 @@ public interface FormContext {
     /** {@return colours and fonts} */
     Look look();
 
+    /** {@return room for the words beside a number, points; longer ones stand in two lines} */
+    default int roomForWords() {
+        return FieldLabel.NARROW;
+    }
+
     /** {@return the unit of lengths} */
     Units units();
 

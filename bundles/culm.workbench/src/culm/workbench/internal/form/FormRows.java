@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -61,9 +62,22 @@ public final class FormRows {
         below.setVisible(false);
     }
 
-    /** The scroll bar hides while nothing is scrolled: words say that there is more. */
+    /** The scroll bar hides while nothing is scrolled: words say that there is more. Until something is scrolled, no row is cut above them. */
     private void hint() {
         below.setVisible(page != null && page.getSize().y - scroll.getOrigin().y > scroll.getClientArea().height + SLACK);
+        GridData under = (GridData) below.getLayoutData();
+        int room = scroll.getClientArea().height + under.verticalIndent;
+        int cut = page == null || scroll.getOrigin().y > 0 || page.getSize().y <= room ? 0 : cut(room);
+        if (cut != under.verticalIndent) {
+            under.verticalIndent = cut;
+            below.getParent().layout();
+        }
+    }
+
+    /** How much of a row that has not all its room can be seen; of one that is high, such as an open table, a part may be seen. */
+    private int cut(int room) {
+        return Stream.of(page.getChildren()).filter(Control::getVisible).map(Control::getBounds)
+                .filter(row -> row.y < room && row.y + row.height > room && room - row.y < room / 2).mapToInt(row -> room - row.y).max().orElse(0);
     }
 
     /**
@@ -86,6 +100,7 @@ public final class FormRows {
         page.setLayout(layout);
         context.look().dress(page, Role.PAPER, Role.INK);
         fill.accept(page);
+        int origin = scroll.getOrigin().y;
         scroll.setContent(page);
         if (old != null) {
             // Not now: one of its fields may be what caused this.
@@ -93,6 +108,8 @@ public final class FormRows {
             scroll.getDisplay().asyncExec(old::dispose);
         }
         fit();
+        scroll.setOrigin(0, origin);
+        hint();
     }
 
     /** Adds the row of an item. */

@@ -37,7 +37,7 @@ public final class NumberRow {
     public NumberRow(Composite parent, FormPlan.Number item, FormContext context) {
         this.item = item;
         this.context = context;
-        label = new FieldLabel(parent, context.look(), words());
+        label = new FieldLabel(parent, context.look(), words(), context.roomForWords());
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         field = new NumberField(parent, context.look());
         field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));

@@ -31,6 +31,7 @@ import culm.workbench.internal.sharing.FileSession.Change;
 
 /** The numbers of one part, edited as in the form of a design. */
 final class PartForm extends Composite implements FormContext {
+    private static final int WORDS = 170;
     private final PartsSession session;
     private final FormRows rows;
     private final Details details;
@@ -54,6 +55,7 @@ final class PartForm extends Composite implements FormContext {
         trouble.setLayoutData(line);
         details = new Details(this, this);
         details.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
+        details.waits();
         session.workshop().units().onChange(this, this::showNumbers);
     }
 
@@ -117,6 +119,11 @@ final class PartForm extends Composite implements FormContext {
     }
 
     @Override
+    public int roomForWords() {
+        return WORDS;
+    }
+
+    @Override
     public OptionalDouble value(String path) {
         return part == null ? OptionalDouble.empty()
                 : session.edits(part).quantity(path).filter(Quantity::isSetValue).map(q -> OptionalDouble.of(q.getValue())).orElse(OptionalDouble.empty());
@@ -162,6 +169,7 @@ final class PartForm extends Composite implements FormContext {
     @Override
     public void focused(NumberRow row) {
         details.about(row);
+        rows.reveal(row.field());
     }
 
     @Override
