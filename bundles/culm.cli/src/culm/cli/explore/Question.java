@@ -16,6 +16,7 @@ import culm.explore.Study;
 import culm.explore.Varied;
 import culm.geometry.profile.Profiles;
 import culm.model.problem.FileProblemException;
+import culm.model.text.Numbers;
 
 /** The words behind an exploring command: a design's file, then assignments such as {@code tie.length=70:75:0.5}. */
 final class Question {
@@ -102,13 +103,9 @@ final class Question {
 
     static double real(String text, String where) throws CommandException {
         try {
-            double value = Double.parseDouble(text.trim());
-            if (Double.isFinite(value)) {
-                return value;
-            }
+            return Numbers.parse(text);
         } catch (NumberFormatException e) {
-            throw CommandException.usage(where + ": '" + text + "' is not a number (with a point)");
+            throw CommandException.usage(where + ": '" + text.strip() + "' is not a number (with a point)");
         }
-        throw CommandException.usage(where + ": '" + text + "' is not a number (with a point)");
     }
 }

@@ -1,17 +1,18 @@
 package culm.cli.explore;
 
-import java.io.IOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
+import culm.bench.csv.CsvFile;
+import culm.bench.csv.CsvRow;
+import culm.bench.csv.CsvSheet;
 import culm.cli.CommandException;
 import culm.explore.Spread;
 import culm.explore.Usual;
 import culm.explore.Varied;
+import culm.model.problem.FileProblemException;
+import culm.model.text.Numbers;
 
 /**
  * Reads spreads: {@code INPUT=0.1} (plus or minus, uniform), {@code INPUT=uniform:-0.1,0.2}, {@code INPUT=normal:0.05},
@@ -22,7 +23,7 @@ final class Spreads {
     }
 
     /** @param only whether nothing else varies; else every other input varies within its own give or take */
-    static List<Varied> of(Question question, boolean only) throws CommandException {
+    static List<Varied> of(Question question, boolean only) throws CommandException, FileProblemException {
         List<Varied> all = new ArrayList<>(only ? List.of() : Usual.of(question.blank()));
         for (Question.Assignment a : question.assignments) {
             String path = question.number(a.input());
@@ -39,7 +40,7 @@ final class Spreads {
         return all;
     }
 
-    private static Spread spread(Question question, String path, String text) throws CommandException {
+    private static Spread spread(Question question, String path, String text) throws CommandException, FileProblemException {
         int colon = text.indexOf(':');
         String kind = colon < 0 ? text : text.substring(0, colon);
         String rest = colon < 0 ? "" : text.substring(colon + 1);
@@ -80,35 +81,26 @@ final class Spreads {
         }
     }
 
-    /** One column of a CSV file whose first line names the columns; separated by comma or semicolon. */
-    private static double[] column(Path path, String file, String name) throws CommandException {
-        List<String> lines;
-        try {
-            lines = Files.readAllLines(path);
-        } catch (MalformedInputException e) {
-            throw CommandException.unreadable(file + " is not text in UTF-8");
-        } catch (IOException e) {
-            throw CommandException.unreadable(file + " cannot be read");
+    /** One column of a table as spreadsheets write them, whose first row names the columns. */
+    private static double[] column(Path path, String file, String name) throws CommandException, FileProblemException {
+        CsvSheet sheet = CsvSheet.read(CsvFile.read(path, file), file);
+        if (!sheet.problems().isEmpty()) {
+            throw new FileProblemException(sheet.problems().get(0));
         }
-        String separator = !lines.isEmpty() && lines.get(0).contains(";") ? ";" : ",";
-        List<String> heads = lines.isEmpty() ? List.of() : Arrays.stream(lines.get(0).split(separator)).map(String::trim).toList();
+        List<String> heads = sheet.rows().isEmpty() ? List.of() : sheet.rows().get(0).cells();
         int at = heads.indexOf(name);
         if (at < 0) {
             throw CommandException.unreadable(file + ", line 1: there is no column '" + name + "'; there are " + String.join(", ", heads));
         }
-        List<Double> values = new ArrayList<>();
-        for (int i = 1; i < lines.size(); i++) {
-            if (lines.get(i).isBlank()) {
-                continue;
-            }
-            String[] cells = lines.get(i).split(separator, -1);
-            String cell = at < cells.length ? cells[at].trim() : "";
+        double[] values = new double[sheet.rows().size() - 1];
+        for (int i = 0; i < values.length; i++) {
+            CsvRow row = sheet.rows().get(i + 1);
             try {
-                values.add(Double.valueOf(separator.equals(";") ? cell.replace(',', '.') : cell));
+                values[i] = Numbers.parseTyped(row.cell(at));
             } catch (NumberFormatException e) {
-                throw CommandException.unreadable(file + ", line " + (i + 1) + ": '" + cell + "' is not a number");
+                throw CommandException.unreadable(file + ", line " + row.line() + ": '" + row.cell(at) + "' " + e.getMessage());
             }
         }
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
+        return values;
     }
 }
