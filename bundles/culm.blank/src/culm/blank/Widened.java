@@ -1,5 +1,7 @@
 package culm.blank;
 
+import java.util.List;
+
 import culm.geometry.profile.Table;
 import culm.geometry.shape.ShapeType;
 import culm.geometry.shape.WiderShape;
@@ -23,6 +25,17 @@ public final class Widened {
         BlankBuilder edit = blank.edit().shape(new Profile<>(added == 0 ? type : new WiderShape(type, added), blank.shape().values()));
         blank.insideWidths().ifPresent(rows -> edit.insideWidths(rows(rows, added - by(blank))));
         return edit.build();
+    }
+
+    /** The same blank with what is added in the widths themselves, where its shape has such numbers: as a fit or a give or take sees it once it is shaped so. */
+    public static Blank asCut(Blank blank) {
+        double added = by(blank);
+        Blank cut = of(blank, 0);
+        List<String> widths = added == 0 ? List.of() : WidthInputs.of(cut);
+        for (String path : widths) {
+            cut = cut.with(path, cut.value(path).orElseThrow() + added);
+        }
+        return widths.isEmpty() ? blank : cut;
     }
 
     /** The shape without what was added. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Picks blanks of a log: every condition that was given has to hold. Immutable. */
 public final class LogFilter {
@@ -42,6 +43,16 @@ public final class LogFilter {
             }
         }
         return passed;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LogFilter f && wanted.equals(f.wanted) && from.equals(f.from) && to.equals(f.to);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(wanted, from, to);
     }
 
     private boolean passes(Tied tied) {

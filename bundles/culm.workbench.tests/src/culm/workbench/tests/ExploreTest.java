@@ -359,6 +359,31 @@ class ExploreTest extends StudioTest {
         keep("explore-verdicts");
     }
 
+    /** Of a design fitted to a blank that worked, what was changed counts with its own give or take. */
+    @Test
+    void aWiderVariantOfAFittedDesignHasTheVerdictThatItHasAsADesign() throws Exception {
+        DesignEditor editor = ask(Question.VARIANTS, "trial-14.reed");
+        VariantsPage page = ui(() -> editor.explore().variants());
+        ui(() -> {
+            page.list().rows().get(0).values("72; 72.4; 72.8");
+            page.list().rows().get(1).values("0; 0.05");
+            page.run();
+        });
+        until("all is judged", () -> !page.pending() && page.table().rows().length == 6 && page.table().cell(5, 6).length() > 1);
+        int wider = ui(() -> java.util.stream.IntStream.range(0, 6).filter(r -> page.table().verdict(r).startsWith("may fit, ") && page.found().orElseThrow().line(r).values()[1] > 0).findFirst().orElseThrow());
+        String judged = ui(() -> page.table().verdict(wider));
+        ui(() -> {
+            page.table().choose(wider);
+            page.actions().use();
+        });
+        shown(editor);
+        assertEquals(judged, ui(() -> session(editor).shown().verdict().sign().word()) + ", give or take " + ui(editor::verdict).replaceFirst(".*give or take ([0-9.]+).*", "$1"));
+        String used = ui(() -> session(editor).text());
+        display().asyncExec(page.actions()::use);
+        press(shell("That cannot be done"), "OK");
+        assertEquals(used, ui(() -> session(editor).text()), "not added once more to what has changed since");
+    }
+
     @Test
     void typedValuesKeepTheirLengthsInAnotherUnit() throws Exception {
         DesignEditor editor = ask(Question.VARIANTS);

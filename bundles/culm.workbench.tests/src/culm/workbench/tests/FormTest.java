@@ -24,6 +24,7 @@ import culm.blank.Inputs;
 import culm.geometry.shape.EdgeKind;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.NumberField;
 
 /** The form: units, comma, rows pasted, undo of typing. */
 class FormTest extends StudioTest {
@@ -277,6 +278,52 @@ class FormTest extends StudioTest {
             assertTrue(page.getOrigin().y > 100, "it scrolls instead");
         });
         assertEquals(before, ui(() -> session(editor).text()));
+    }
+
+    @Test
+    void whatIsTypedAndNotEnteredIsSaved() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> {
+            StyledText field = field(editor, Inputs.FINISHED);
+            field.setFocus();
+            assertFalse(editor.isDirty());
+            field.setText("68.5");
+            assertTrue(editor.isDirty(), "the star is there, and Save");
+        });
+        command("org.eclipse.ui.file.save");
+        assertEquals(68.5, value(editor, Inputs.FINISHED), 1e-9);
+        assertFalse(ui(editor::isDirty));
+        assertTrue(java.nio.file.Files.readString(folder.resolve(FILE)).contains("68.5"));
+    }
+
+    @Test
+    void theSameNumberIsNoChangeAndARefusalEndsWithTheNextOne() throws Exception {
+        DesignEditor editor = open(FILE);
+        String before = ui(() -> session(editor).text());
+        type(editor, Inputs.THREAD_DIAMETER, "0.410");
+        assertEquals(before, ui(() -> session(editor).text()), "the thread stays linked");
+        type(editor, Inputs.THREAD_DIAMETER, "abc");
+        assertTrue(ui(() -> rows(editor)).contains(Inputs.THREAD_DIAMETER), "it is marked");
+        type(editor, Inputs.FINISHED, "69");
+        assertFalse(ui(() -> rows(editor)).contains(Inputs.THREAD_DIAMETER));
+    }
+
+    /** Paths of fields that are marked as wrong. */
+    private List<String> rows(DesignEditor editor) {
+        return find(editor.form(), NumberField.class).stream().filter(NumberField::wrong).map(f -> String.valueOf(f.control().getData("culm.path"))).toList();
+    }
+
+    @Test
+    void whatMadeTheRowsAnewHasTheFocusAgain() throws Exception {
+        DesignEditor editor = open(FILE);
+        ui(() -> editor.form().open("Cane", true));
+        settle();
+        ui(() -> choice("another at the end").setFocus());
+        choose(editor, "another at the end");
+        assertEquals("along the cane", ui(() -> String.valueOf(display().getFocusControl().getData("culm.choice"))));
+        command("org.eclipse.ui.edit.undo");
+        shown(editor);
+        assertEquals("along the cane", ui(() -> String.valueOf(display().getFocusControl().getData("culm.choice"))), "and the next key is heard");
     }
 
     @Test

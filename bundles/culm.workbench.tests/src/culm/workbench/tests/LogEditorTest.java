@@ -45,6 +45,27 @@ class LogEditorTest extends BenchTest {
     }
 
     @Test
+    void theFormFollowsTheFilterAndNeverShowsABlankThatIsHidden() throws Exception {
+        LogEditor editor = openLog(FILE);
+        int many = blanks(editor).size();
+        ui(() -> editor.choose("17"));
+        settle();
+        String person = ui(() -> field("tiedBy").getText());
+        String other = blanks(editor).stream().map(LogEntry::getTiedBy).filter(p -> p != null && !p.equals(person)).findFirst().orElseThrow();
+        ui(() -> editor.only(GroupBy.PERSON, other));
+        settle();
+        assertEquals(other, ui(() -> field("tiedBy").getText()), "of those that pass");
+        String number = ui(() -> field("number").getText());
+        List<String> passing = blanks(editor).stream().filter(b -> other.equals(b.getTiedBy())).map(LogEntry::getNumber).toList();
+        assertEquals(number, passing.get(ui(() -> editor.grid().row())), "the marked one");
+        write("tiedBy", person);
+        assertEquals(number, ui(() -> field("number").getText()), "one that is edited stays until the filter is another");
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(many, blanks(editor).size());
+        assertEquals(number, ui(() -> field("number").getText()));
+    }
+
+    @Test
     void aNewBlankIsWrittenUndoneSavedAndFoundAgain() throws Exception {
         LogEditor editor = openLog(FILE);
         String before = ui(() -> editor.session().text());

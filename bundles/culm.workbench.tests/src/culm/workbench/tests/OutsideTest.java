@@ -58,6 +58,19 @@ class OutsideTest extends StudioTest {
         assertEquals(theirs, Files.readString(folder.resolve(FILE + ".bak")), "what they wrote is kept as the backup");
     }
 
+    /** No dialog: it would come again each time the window is active again. */
+    @Test
+    void aFileThatWasBrokenOutsideIsToldAboveWhatIsShown() throws Exception {
+        DesignEditor editor = open(FILE);
+        String whole = text(FILE);
+        changeOutside("</tie>", "");
+        until("it is told", () -> notice().sentence().contains("not well-formed"));
+        assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertTrue(ui(() -> java.util.stream.Stream.of(display().getShells()).noneMatch(s -> s.isVisible() && s.getText().equals("That cannot be done"))));
+        Files.writeString(folder.resolve(FILE), whole);
+        until("it is whole again", () -> notice().sentence().isEmpty());
+    }
+
     @Test
     void theirsMayBeTaken() throws Exception {
         DesignEditor editor = open(FILE);

@@ -90,6 +90,24 @@ class StudioFilesTest extends StudioTest {
     }
 
     @Test
+    void undoInADialogDoesNotReachTheFilesBehindIt() throws Exception {
+        choose("trial-12.reed");
+        name(dialog("culm.studio.copy", "Copy"), "Trial 12, narrower");
+        ui(() -> view().setFocus());
+        choose("trial-9-open.reed");
+        Map<String, String> before = files();
+        Shell asked = dialog("culm.studio.rename", "Rename");
+        ui(() -> {
+            asked.forceActive();
+            find(asked, Text.class).get(0).setFocus();
+        });
+        until("the dialog is in front", () -> display().getActiveShell() == asked);
+        ui(() -> window().getService(org.eclipse.ui.handlers.IHandlerService.class).executeCommand("org.eclipse.ui.edit.undo", null));
+        assertEquals(before, files());
+        press(asked, "Cancel");
+    }
+
+    @Test
     void aRenamedPartsFileTakesItsLinksAlong() throws Exception {
         Map<String, String> before = files();
         choose("harbour-row.parts");

@@ -6,6 +6,7 @@ import java.util.List;
 import culm.bench.plots.PlotWords;
 import culm.blank.Assessment;
 import culm.blank.Blank;
+import culm.blank.Widened;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rules;
 import culm.blank.rules.Say;
@@ -27,7 +28,7 @@ record Judging(DesignedBlank design, Rules rules, List<Finding> always) {
 
     /** The verdict on a variant. @param failed the rules that it fails by its numbers alone */
     Judged of(Blank blank, List<String> failed) {
-        DesignedBlank variant = new DesignedBlank(design.name(), blank, design.limits(), design.places(), design.remarks());
+        DesignedBlank variant = new DesignedBlank(design.name(), Widened.asCut(blank), design.limits(), design.places(), design.remarks());
         Assessment assessment = variant.assess();
         List<Finding> findings = new ArrayList<>(variant.judge(assessment, rules));
         findings.addAll(always);

@@ -14,6 +14,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 
 import culm.figures.Role;
@@ -23,6 +24,9 @@ import culm.figures.Size;
 public final class FormRows {
     /** The margin below the last row, which may be out of sight, points. */
     private static final int SLACK = 4;
+    /** Of a row, points; a table is higher. */
+    private static final int HIGHEST = 60;
+    private static final List<String> KEYS = List.of("culm.path", "culm.choice", "culm.more", "culm.partLink", "culm.table");
     private final FormContext context;
     private final ScrolledComposite scroll;
     private final Label below;
@@ -74,10 +78,10 @@ public final class FormRows {
         }
     }
 
-    /** How much of a row that has not all its room can be seen; of one that is high, such as an open table, a part may be seen. */
+    /** How much of a row that has not all its room can be seen; of an open table a part may be seen. */
     private int cut(int room) {
         return Stream.of(page.getChildren()).filter(Control::getVisible).map(Control::getBounds)
-                .filter(row -> row.y < room && row.y + row.height > room && room - row.y < room / 2).mapToInt(row -> room - row.y).max().orElse(0);
+                .filter(row -> row.y < room && row.y + row.height > room && row.height <= HIGHEST).mapToInt(row -> room - row.y).max().orElse(0);
     }
 
     /**
@@ -87,6 +91,7 @@ public final class FormRows {
      */
     public void build(Consumer<Composite> fill) {
         Composite old = page;
+        Optional<Control> focused = inside(old);
         numbers.clear();
         tables.clear();
         page = new Composite(scroll, SWT.NONE);
@@ -110,6 +115,35 @@ public final class FormRows {
         fit();
         scroll.setOrigin(0, origin);
         hint();
+        focused.ifPresent(this::focusAgain);
+    }
+
+    /** {@return the control that has the focus, if it is one of these} */
+    private static Optional<Control> inside(Composite page) {
+        Control focused = Display.getCurrent().getFocusControl();
+        for (Control c = focused; c != null; c = c.getParent()) {
+            if (c == page) {
+                return Optional.of(focused);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What was chosen or clicked, and made the rows anew, has the focus again: else no key would be heard any more. */
+    private void focusAgain(Control old) {
+        for (String key : KEYS) {
+            Object said = old.getData(key);
+            Optional<Control> same = said == null ? Optional.empty() : all(page).filter(c -> said.equals(c.getData(key))).findFirst();
+            if (same.isPresent()) {
+                same.get().forceFocus();
+                return;
+            }
+        }
+        first().ifPresent(row -> row.field().setFocus());
+    }
+
+    private static Stream<Control> all(Composite under) {
+        return Stream.of(under.getChildren()).flatMap(c -> c instanceof Composite more ? Stream.concat(Stream.of(c), all(more)) : Stream.of(c));
     }
 
     /** Adds the row of an item. */
@@ -128,7 +162,7 @@ public final class FormRows {
 
     /** Shows every number and table as it is now. */
     public void show() {
-        numbers.forEach(NumberRow::show);
+        numbers.forEach(NumberRow::changed);
         tables.forEach(RowsTable::show);
     }
 

@@ -19,6 +19,8 @@ import culm.workbench.internal.widgets.NumberField.Origin;
 
 /** One number of the form: its words and its field. */
 public final class NumberRow {
+    /** Numbers nearer than this are the same one, mm or a share. */
+    private static final double SAME = 1e-9;
     private final FormPlan.Number item;
     private final FormContext context;
     private final FieldLabel label;
@@ -101,6 +103,14 @@ public final class NumberRow {
         field.show(text, value.isEmpty() || tolerance().measured() ? Origin.MEASURED : Origin.ASSUMED, bad);
     }
 
+    /** Something was changed: what was refused before is over, unless it is still being typed. */
+    void changed() {
+        if (!field.control().isFocusControl()) {
+            wrong = "";
+        }
+        show();
+    }
+
     /** Shows it when its number or its sign is another one; all else is as it was. */
     void moved() {
         if (!context.shownValue(item.path()).equals(shown) || !sign(context.findings()).equals(signed)) {
@@ -122,6 +132,10 @@ public final class NumberRow {
                 return true;
             }
             double value = form().parse(typed);
+            if (value().isPresent() && Math.abs(value().getAsDouble() - value) < SAME) {
+                context.refused(this, ""); // what was said of another try is over
+                return true;
+            }
             Optional<String> refused = form().refuse(described, value);
             if (refused.isPresent()) {
                 throw new NumberFormatException(refused.get());

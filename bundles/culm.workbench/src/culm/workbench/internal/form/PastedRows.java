@@ -37,6 +37,9 @@ final class PastedRows {
             }
             rows.add(row(line, i + 1, forms));
         }
+        if (rows.isEmpty()) {
+            throw new NumberFormatException("There are no numbers in what was copied. Nothing was pasted.");
+        }
         return rows;
     }
 

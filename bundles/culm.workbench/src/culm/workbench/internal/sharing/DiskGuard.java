@@ -42,23 +42,29 @@ public final class DiskGuard {
         }
     }
 
-    /** Looks at the file. */
+    /** Looks at the file. What is wrong with it stands above what is shown: a dialog would come again each time the window is active again. */
     public void check() {
-        attempt(() -> {
-            if (!session.changedOnDisk()) {
-                notice.say("");
-            } else if (!Files.exists(session.file())) {
-                notice.say("This file is no longer in the studio. What is shown here can be saved again.",
-                        new Offer("keep it", () -> attempt(this::keepMine)));
-            } else if (session.isDirty()) {
-                notice.say("This file was changed outside while it is edited here. Nothing is overwritten.",
-                        new Offer("compare\u2026", this::compare), new Offer("take theirs", () -> attempt(this::takeTheirs)),
-                        new Offer("keep mine", () -> attempt(this::keepMine)));
-            } else {
-                session.reload();
-                notice.say("");
-            }
-        });
+        try {
+            look();
+        } catch (FileProblemException e) {
+            notice.say(e.problem().message() + " What is shown here is as it was before.", new Offer("read it again", this::check));
+        }
+    }
+
+    private void look() throws FileProblemException {
+        if (!session.changedOnDisk()) {
+            notice.say("");
+        } else if (!Files.exists(session.file())) {
+            notice.say("This file is no longer in the studio. What is shown here can be saved again.",
+                    new Offer("keep it", () -> attempt(this::keepMine)));
+        } else if (session.isDirty()) {
+            notice.say("This file was changed outside while it is edited here. Nothing is overwritten.",
+                    new Offer("compare\u2026", this::compare), new Offer("take theirs", () -> attempt(this::takeTheirs)),
+                    new Offer("keep mine", () -> attempt(this::keepMine)));
+        } else {
+            session.reload();
+            notice.say("");
+        }
     }
 
     /**

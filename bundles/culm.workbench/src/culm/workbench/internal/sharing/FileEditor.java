@@ -11,6 +11,9 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchPage;
@@ -19,6 +22,7 @@ import org.eclipse.ui.commands.ICommandService;
 
 import culm.figures.Role;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.widgets.NumberField;
 import culm.workbench.internal.widgets.SoonAfter;
 
 /**
@@ -114,6 +118,11 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         build(parent);
         workshop().notices().settled(session.file());
         session.onChange(this::changed);
+        Listener typed = e -> sayDirty();
+        for (int event : new int[] { SWT.Modify, SWT.KeyUp, SWT.FocusOut }) {
+            parent.getDisplay().addFilter(event, typed);
+            parent.addListener(SWT.Dispose, e -> parent.getDisplay().removeFilter(event, typed));
+        }
         changed();
     }
 
@@ -153,16 +162,29 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         }
         setPartName(session.name());
         show();
-        if (dirty != session.isDirty()) {
-            dirty = session.isDirty();
-            firePropertyChange(PROP_DIRTY);
-        }
+        sayDirty();
         if (steps != session.steps()) { // not while something is only shown: they stand in menus
             steps = session.steps();
             ICommandService commands = getSite().getService(ICommandService.class);
             commands.refreshElements("org.eclipse.ui.edit.undo", null);
             commands.refreshElements("org.eclipse.ui.edit.redo", null);
         }
+    }
+
+    private void sayDirty() {
+        if (dirty != isDirty()) {
+            dirty = isDirty();
+            firePropertyChange(PROP_DIRTY);
+        }
+    }
+
+    /** {@return the field in this editor in which something is typed that is not entered yet} */
+    private Optional<NumberField> typing() {
+        Control focused = Display.getCurrent().getFocusControl();
+        if (focused == null || !(focused.getParent() instanceof NumberField field) || !field.typed()) {
+            return Optional.empty();
+        }
+        return getSite().getPage().getActivePart() == this ? Optional.of(field) : Optional.empty();
     }
 
     /** {@return what is edited} */
@@ -178,7 +200,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     /** Takes over what is being typed, so that it is saved with the rest. */
     protected void settle() {
-        // What is typed is taken over when its field is left.
+        typing().ifPresent(NumberField::settle);
     }
 
     @Override
@@ -191,7 +213,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     @Override
     public final boolean isDirty() {
-        return session != null && session.isDirty();
+        return session != null && (session.isDirty() || typing().isPresent());
     }
 
     @Override

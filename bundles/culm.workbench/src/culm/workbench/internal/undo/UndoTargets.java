@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchWindow;
 
@@ -19,6 +20,10 @@ final class UndoTargets {
             if (c.getData(UndoTarget.KEY) instanceof UndoTarget target && wanted.test(target)) {
                 return Optional.of(target);
             }
+        }
+        Shell active = Display.getCurrent().getActiveShell();
+        if (window != null && active != null && active != window.getShell()) {
+            return Optional.empty(); // a dialog: what is behind it is not meant
         }
         IWorkbenchPart part = window == null || window.getActivePage() == null ? null
                 : window.getActivePage().getActivePart();

@@ -38,6 +38,7 @@ public final class NumberField extends Canvas {
     private final StyledText text;
     private final TypedText typing;
     private String shown = "";
+    private String refused = "";
     private Origin origin = Origin.MEASURED;
     private boolean trouble;
     private boolean locked;
@@ -149,6 +150,16 @@ public final class NumberField extends Canvas {
         typing.reset(shown);
     }
 
+    /** {@return whether it is marked as wrong} */
+    public boolean wrong() {
+        return trouble;
+    }
+
+    /** {@return whether something is typed that was neither taken over nor refused yet} */
+    public boolean typed() {
+        return editable() && !text.getText().equals(shown) && !text.getText().equals(refused);
+    }
+
     /** Takes over what is typed, as leaving the field does. */
     public void settle() {
         takeOver();
@@ -188,8 +199,11 @@ public final class NumberField extends Canvas {
     private void takeOver() {
         String typed = text.getText();
         if (!typed.equals(shown) && editable()) {
+            refused = "";
             if (enter.test(typed)) {
                 giveBackQuietly();
+            } else {
+                refused = typed;
             }
         }
     }

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 
 import culm.bench.log.GroupBy;
 import culm.bench.log.GroupStats;
+import culm.bench.log.LogFilter;
 import culm.bench.log.LogModel;
 import culm.bench.log.Tied;
 import culm.explore.Share;
@@ -53,6 +54,7 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     private Recompute<LogShown> recompute;
     private LogShown shown = LogShown.NOTHING;
     private Optional<LogEntry> chosen = Optional.empty();
+    private LogFilter filtered;
     private List<Tied> passed = List.of();
 
     /** An editor. */
@@ -77,11 +79,15 @@ public final class LogEditor extends BenchEditor<ReedLog> {
     @Override
     protected void show() {
         List<LogEntry> entries = session().document().getEntries();
-        if (chosen.isPresent() && !entries.contains(chosen.get())) {
-            chosen = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
+        LogFilter filter = body.filter().filter();
+        // One that no longer passes stays while it is edited: else the next field would be another blank's. Another filter drops it.
+        Optional<LogEntry> edited = chosen.filter(e -> filter.equals(filtered));
+        filtered = filter;
+        List<LogEntry> some = entries.stream().filter(e -> edited.filter(c -> c == e).isPresent() || !filter.of(List.of(LogModel.read(e))).isEmpty()).toList();
+        if (chosen.isEmpty() || !some.contains(chosen.get())) {
+            chosen = some.isEmpty() ? Optional.empty() : Optional.of(some.get(some.size() - 1));
         }
-        List<LogEntry> some = entries.stream().filter(e -> !body.filter().filter().of(List.of(LogModel.read(e))).isEmpty()).toList();
-        passed = some.stream().map(LogModel::read).toList();
+        passed = filter.of(entries.stream().map(LogModel::read).toList());
         body.rows().show(some);
         body.grid().show();
         chosen.map(body.rows()::row).filter(row -> row >= 0 && row != body.grid().row()).ifPresent(row -> body.select(row));
