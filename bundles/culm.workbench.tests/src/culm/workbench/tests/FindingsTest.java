@@ -42,6 +42,23 @@ class FindingsTest extends StudioTest {
     }
 
     @Test
+    void theNextOneBeginsWithTheWorstAndIsToldAsLongAsItHolds() throws Exception {
+        DesignEditor editor = open("trial-8-overwrapped.reed");
+        RowsList list = ui(() -> find(window().getShell(), RowsList.class).stream().filter(l -> l.getClass().getSimpleName().equals("FindingsList")).findFirst().orElseThrow());
+        command("culm.design.finding");
+        String worst = ui(() -> session(editor).shown().findings().get(0).text());
+        assertTrue(ui(list::spoken).endsWith(worst), ui(list::spoken));
+        assertTrue(String.valueOf(status(editor)).endsWith(worst), status(editor));
+        command("culm.design.fix");
+        shown(editor);
+        assertFalse(String.valueOf(status(editor)).endsWith(worst), "it holds no more");
+    }
+
+    private String status(DesignEditor editor) throws Exception {
+        return ui(() -> find(window().getShell(), org.eclipse.swt.custom.CLabel.class).stream().map(org.eclipse.swt.custom.CLabel::getText).filter(t -> !t.isEmpty()).findFirst().orElse(""));
+    }
+
+    @Test
     void whatIsChosenCanBeSeenWholeWhenItIsOpened() throws Exception {
         DesignEditor editor = open("trial-8-overwrapped.reed");
         Point before = ui(() -> window().getShell().getSize());

@@ -13,6 +13,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
+import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.form.FormPlan;
 import culm.workbench.internal.numbers.NumberForm;
@@ -54,7 +55,7 @@ final class CaliperPage extends WizardPage {
         for (FormPlan.Number number : asked) {
             NumberForm form = NumberForm.of(number.parameter().quantity(), workshop.units().now(), number.parameter().tolerance());
             AskRow row = new AskRow(number.path().matches("(staple|gouge)\\..*") ? first : second, number.label(), number.parameter(), form, Double.NaN, this::check);
-            row.mayBeEmpty(number.parameter().optional() ? "none" : form.text(number.parameter().standard()));
+            row.mayBeEmpty(hint(number, form));
             row.control().setData("culm.ask", number.path());
             row.control().addListener(SWT.FocusIn, e -> setMessage(number.parameter().help()));
             rows.put(number.path(), row);
@@ -69,6 +70,15 @@ final class CaliperPage extends WizardPage {
         assumed.setLayoutData(wide);
         setControl(outer);
         check();
+    }
+
+    /** What is taken where nothing is typed. */
+    private static String hint(FormPlan.Number number, NumberForm form) {
+        return isFinished(number) ? "tie less " + form.text(DesignMaker.FINISHED_BELOW) : number.parameter().optional() ? "none" : form.text(number.parameter().standard());
+    }
+
+    private static boolean isFinished(FormPlan.Number number) {
+        return number.path().equals(Inputs.FINISHED);
     }
 
     private static Composite column(Composite parent) {
@@ -89,7 +99,7 @@ final class CaliperPage extends WizardPage {
     private void check() {
         Optional<String> wrong = rows.values().stream().flatMap(r -> r.wrong().stream()).findFirst();
         setErrorMessage(wrong.orElse(null));
-        List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && rows.get(n.path()).wrong().isEmpty() && !n.parameter().optional()).map(FormPlan.Number::label).toList();
+        List<String> open = asked.stream().filter(n -> rows.get(n.path()).value().isEmpty() && rows.get(n.path()).wrong().isEmpty() && (!n.parameter().optional() || isFinished(n))).map(FormPlan.Number::label).toList();
         if (assumed != null) {
             assumed.setText(open.isEmpty() ? "Nothing of this is assumed." : "Assumed: " + String.join("; ", open) + ". Swelling and loss under the thread are assumed too.");
         }

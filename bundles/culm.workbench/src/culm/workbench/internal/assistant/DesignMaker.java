@@ -31,7 +31,8 @@ public final class DesignMaker {
     /** Above the staple's top a tie is usually so much longer, mm; common practice, no source. */
     private static final double TIE_ABOVE = 25;
     private static final double WRAP_BELOW = 0.5;
-    private static final double FINISHED_BELOW = 2;
+    /** How far below the fold a reed is taken to be finished, mm. */
+    static final double FINISHED_BELOW = 2;
     private static final double FIELD = 1e3;
     private final Workshop workshop;
     private final Studio studio;

@@ -2,6 +2,7 @@ package culm.workbench.internal.editor;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.eclipse.swt.widgets.Composite;
@@ -53,6 +54,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     private final PointerHeight pointer = new PointerHeight();
     private EditorBody body;
+    private Optional<Finding> told = Optional.empty();
 
     /** An editor. */
     public DesignEditor() {
@@ -85,6 +87,9 @@ public final class DesignEditor extends FileEditor<DesignSession> {
     @Override
     protected void show() {
         body.refresh(getPartName());
+        if (told.isPresent()) {
+            tell();
+        }
     }
 
     private EditorBody body() {
@@ -93,8 +98,15 @@ public final class DesignEditor extends FileEditor<DesignSession> {
     }
 
     private void select(Finding finding) {
-        getEditorSite().getActionBars().getStatusLineManager().setMessage(finding.severity().word() + ": " + finding.text());
+        told = Optional.of(finding);
+        tell();
         body.reed().reed().mark(finding.path());
+    }
+
+    /** The finding in the status line, as long as it is one of this design. */
+    private void tell() {
+        told = told.filter(workshop().units().now().told(session().shown().findings())::contains);
+        getEditorSite().getActionBars().getStatusLineManager().setMessage(told.map(f -> f.severity().word() + ": " + f.text()).orElse(null));
     }
 
     private void apply(Fix fix) {
@@ -105,6 +117,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
     public void setFocus() {
         if (isMade()) {
             body.focus();
+            tell(); // another design's may stand there
         } else {
             focusPlace();
         }

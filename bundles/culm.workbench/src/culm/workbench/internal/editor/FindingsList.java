@@ -102,9 +102,10 @@ final class FindingsList extends RowsList {
 
     /** Chooses the next finding, going round. */
     void next() {
+        int next = selected + 1; // the focus alone chooses the first
         setFocus();
         if (!rows.isEmpty()) {
-            choose((selected + 1) % rows.size());
+            choose(next % rows.size());
         }
     }
 
