@@ -100,9 +100,9 @@ class EditsTest {
         m.put("setProfile of the gouge", e -> e.setProfile("gouge", PROFILES.gouges().find("culm.gouge.offset").orElseThrow()));
         m.put("setProfile of the gouge's end", e -> e.setProfile("gougeEnd", PROFILES.gouges().find("culm.gouge.concentric").orElseThrow()));
         m.put("setProfile of the shape", e -> e.setProfile("shape", PROFILES.shapes().find("culm.shape.waisted").orElseThrow()));
-        m.put("gougeTwice", Edits::gougeTwice);
+        m.put("gougeTwice that begins as the first", Edits::gougeTwice);
         m.put("removeGougeEnd there or not", Edits::removeGougeEnd);
-        m.put("edgesByTwoWidths", e -> e.edgesByTwoWidths(rows(0, 6.5, 37, 3.9)));
+        m.put("edgesByTwoWidths with rows", e -> e.edgesByTwoWidths(rows(0, 6.5, 37, 3.9)));
         m.put("link another staple", e -> e.link("staple", new Link("harbour-row.parts", "staple-46")));
         m.put("unlink the shape", e -> e.unlink("shape"));
         m.put("setPart a staple", e -> e.setPart(EcoreUtil.copy(part("staple-46"))));

@@ -95,7 +95,6 @@ public final class ParameterForm extends Composite implements FormContext {
     }
 
     private void build() {
-        Optional<String> focused = rows.focused().map(r -> r.item().path());
         choices.clear();
         partLinks.clear();
         rows.build(page -> {
@@ -103,7 +102,6 @@ public final class ParameterForm extends Composite implements FormContext {
             rows.show();
         });
         details.among(rows);
-        focused.ifPresent(this::focus);
     }
 
     private void section(Composite page, FormPlan.Section section) {

@@ -180,7 +180,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     /** {@return the field in this editor in which something is typed that is not entered yet} */
     private Optional<NumberField> typing() {
-        Control focused = Display.getCurrent().getFocusControl();
+        Control focused = Display.getCurrent() == null ? null : Display.getCurrent().getFocusControl();
         if (focused == null || !(focused.getParent() instanceof NumberField field) || !field.typed()) {
             return Optional.empty();
         }
