@@ -423,14 +423,6 @@ class ExploreTest extends ExploringTest {
         assertEquals(Optional.empty(), ui(() -> session(editor).undoLabel()));
     }
 
-    /** A picture light and dark. */
-    private void keep(String name) throws Exception {
-        keepPicture(name);
-        command("culm.window.dark");
-        keepPicture(name + "-dark");
-        command("culm.window.light");
-    }
-
     private void choose(String combo, int item) throws Exception {
         ui(() -> {
             Combo found = find(window().getShell(), Combo.class).stream().filter(c -> combo.equals(c.getData("culm.explore"))).findFirst().orElseThrow();

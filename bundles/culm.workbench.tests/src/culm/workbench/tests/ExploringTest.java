@@ -40,4 +40,12 @@ abstract class ExploringTest extends StudioTest {
         until("the variants are there", () -> !page.pending() && page.table().rows().length == 27);
         return page;
     }
+
+    /** A picture light and dark. */
+    final void keep(String name) throws Exception {
+        keepPicture(name);
+        command("culm.window.dark");
+        keepPicture(name + "-dark");
+        command("culm.window.light");
+    }
 }
