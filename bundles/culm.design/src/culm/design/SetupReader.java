@@ -8,22 +8,17 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 
 import culm.blank.Blank;
 import culm.blank.BlankBuilder;
-import culm.blank.Cut;
 import culm.blank.Inputs;
 import culm.blank.Profile;
 import culm.blank.rules.Finding;
 import culm.geometry.gouge.GougeType;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Profiles;
-import culm.geometry.shape.EdgeKind;
 import culm.geometry.shape.MeasuredShape;
 import culm.geometry.shape.ShapeType;
-import culm.geometry.shape.WidthMeasure;
 import culm.geometry.staple.StapleType;
-import culm.model.Edges;
 import culm.model.GougePart;
 import culm.model.How;
-import culm.model.Moisture;
 import culm.model.Part;
 import culm.model.ProfileData;
 import culm.model.Quantity;
@@ -31,7 +26,6 @@ import culm.model.Setup;
 import culm.model.ShapePart;
 import culm.model.StaplePart;
 import culm.model.ThreadPart;
-import culm.model.WidthsAlong;
 import culm.model.problem.FileProblem;
 import culm.model.problem.FileProblem.Kind;
 import culm.model.problem.FileProblemException;
@@ -82,7 +76,7 @@ final class SetupReader {
             builder.insideWidths(ofInside.rows(MeasuredShape.TABLE, shape.part().getInside()));
             ofInside.tolerances(MeasuredShape.TABLE, shape.part().getInside(), builder);
         }
-        builder.cut(cut(shape.part(), gouge.part()));
+        builder.cut(Cuts.of(shape.part(), gouge.part()));
         numbers(builder, "staple", staple.part(), staple.shown());
         numbers(builder, "gouge", gouge.part(), gouge.shown());
         numbers(builder, "shape", shape.part(), shape.shown());
@@ -151,17 +145,5 @@ final class SetupReader {
 
     private static double plusMinus(Quantity quantity, Parameter described) {
         return quantity.isSetTolerance() ? quantity.getTolerance() : described.tolerance();
-    }
-
-    private static Cut cut(ShapePart shape, GougePart gouge) {
-        WidthMeasure measure = shape.getWidthsAlong() == WidthsAlong.ARC && shape.isSetWidthsAlong() ? WidthMeasure.ARC : WidthMeasure.CHORD;
-        EdgeKind edges = !shape.isSetEdges() || shape.getEdges() == Edges.SQUARE ? EdgeKind.SQUARE
-                : shape.getEdges() == Edges.RADIAL ? EdgeKind.RADIAL : EdgeKind.TWO_WIDTHS;
-        return new Cut(measure, edges, dry(shape), dry(gouge));
-    }
-
-    /** Not said counts as dry: that is how a shaped piece is measured before it is soaked. */
-    private static boolean dry(Part part) {
-        return !part.isSetMoisture() || part.getMoisture() == Moisture.DRY;
     }
 }

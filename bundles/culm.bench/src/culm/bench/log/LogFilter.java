@@ -55,7 +55,8 @@ public final class LogFilter {
         return Objects.hash(wanted, from, to);
     }
 
-    private boolean passes(Tied tied) {
+    /** Whether a blank passes. */
+    public boolean passes(Tied tied) {
         boolean dated = !from.equals(LocalDate.MIN) || !to.equals(LocalDate.MAX);
         if (dated && tied.on().filter(d -> !d.isBefore(from) && !d.isAfter(to)).isEmpty()) {
             return false;

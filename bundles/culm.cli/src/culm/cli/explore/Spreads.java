@@ -87,10 +87,10 @@ final class Spreads {
         if (!sheet.problems().isEmpty()) {
             throw new FileProblemException(sheet.problems().get(0));
         }
-        List<String> heads = sheet.rows().isEmpty() ? List.of() : sheet.rows().get(0).cells();
-        int at = heads.indexOf(name);
+        CsvRow head = sheet.rows().isEmpty() ? new CsvRow(1, List.of()) : sheet.rows().get(0);
+        int at = head.cells().indexOf(name);
         if (at < 0) {
-            throw CommandException.unreadable(file + ", line 1: there is no column '" + name + "'; there are " + String.join(", ", heads));
+            throw CommandException.unreadable(file + ", line " + head.line() + ": there is no column '" + name + "'; there are " + String.join(", ", head.cells()));
         }
         double[] values = new double[sheet.rows().size() - 1];
         for (int i = 0; i < values.length; i++) {

@@ -121,6 +121,22 @@ class BatchEditorTest extends BenchTest {
     }
 
     @Test
+    void whatIsTypedIntoACellAndNotEnteredIsSaved() throws Exception {
+        BatchEditor editor = openBatch(FILE);
+        ui(() -> {
+            editor.grid().go(1, 1);
+            editor.grid().setFocus();
+            assertFalse(editor.isDirty());
+            cell(editor.grid()).setText("47.31");
+            assertTrue(editor.isDirty(), "the star is there, and Save");
+        });
+        ui(() -> page().saveEditor(editor, false));
+        assertEquals(47.31, staples(editor).get(1).getLengths().get(0), 1e-9);
+        assertTrue(text(FILE).contains("47.31"));
+        assertFalse(ui(editor::isDirty));
+    }
+
+    @Test
     void enterMayGoDownAColumn() throws Exception {
         BatchEditor editor = newBatch();
         ui(() -> find(window().getShell(), LinkText.class).stream().filter(l -> l.words().equals("down")).findFirst().orElseThrow().click());

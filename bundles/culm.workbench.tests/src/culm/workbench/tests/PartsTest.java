@@ -33,6 +33,7 @@ import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
+import culm.model.ShapePart;
 import culm.model.StaplePart;
 import culm.workbench.internal.app.FileInput;
 import culm.workbench.internal.app.Workshop;
@@ -267,6 +268,21 @@ class PartsTest extends StudioTest {
             mouse(list, SWT.MouseMove, 40, list.getItem(0).getBounds().y + 5);
             assertEquals("47, the second one from the left of the lower drawer", list.getToolTipText());
         });
+    }
+
+    /** Along the radius the inside is narrower than the outside, square to the chord it is not. */
+    @Test
+    void insideWidthsBeginAsTheEdgesOfThePartStand() throws Exception {
+        PartsEditor editor = parts("shape-mooring");
+        choose("edges", "along the radius");
+        choose("edges", "two widths");
+        ShapePart shape = ui(() -> (ShapePart) editor.chosen().orElseThrow());
+        double outside = shape.getProfile().getTables().get(0).getRows().get(5).getCells().get("width").orElseThrow();
+        double inside = shape.getInside().getRows().get(5).getCells().get("width").orElseThrow();
+        assertTrue(inside < outside - 0.3 && inside > outside - 1, inside + " inside, " + outside + " outside");
+        command("org.eclipse.ui.edit.undo");
+        command("org.eclipse.ui.edit.undo");
+        assertFalse(ui(editor::isDirty));
     }
 
     @Test

@@ -73,7 +73,7 @@ public final class ChoicePage extends Composite {
                     numbers.put(id, chosen.values().get(i));
                 }
             }
-            return new Picked(parts, numbers, words(Lengths.MM));
+            return new Picked(parts, numbers, words(Lengths.MM), study.base());
         }
     }
 
@@ -98,7 +98,7 @@ public final class ChoicePage extends Composite {
         sure = label("", Size.BODY, Role.QUIET);
         chart = new ChartCanvas(this, workshop, "Best choice");
         chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), () -> found.map(f -> f.study().base()), () -> bar.say("Nothing was found yet.", true), refused);
+        actions = new PickActions(this, workshop, session, () -> found.map(Found::picked), () -> bar.say("Nothing was found yet.", true), refused);
         actions.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         actions.setVisible(false);
         workshop.units().onChange(this, () -> found.ifPresent(this::take));

@@ -22,8 +22,22 @@ import culm.design.DesignedBlank;
  * @param always what is said of every design
  */
 record Judging(DesignedBlank design, Rules rules, List<Finding> always) {
-    /** A verdict in few words. */
-    record Judged(Verdict.Sign sign, String words) {
+    /**
+     * A verdict in few words.
+     *
+     * @param sign how it stands
+     * @param failed the rules that are failed, in words; may be empty
+     * @param take the give or take behind the sign's word where none is
+     */
+    record Judged(Verdict.Sign sign, String failed, String take) {
+        String words() {
+            return sign.word() + (failed.isEmpty() ? take : ": " + failed);
+        }
+
+        /** Beside the sign: what its word says already is left out. */
+        String brief() {
+            return failed.isEmpty() ? words() : failed;
+        }
     }
 
     /** The verdict on a variant. @param failed the rules that it fails by its numbers alone */
@@ -34,6 +48,6 @@ record Judging(DesignedBlank design, Rules rules, List<Finding> always) {
         findings.addAll(always);
         Verdict.Sign sign = Verdict.of(assessment, findings).sign();
         String take = assessment.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
-        return new Judged(sign, sign.word() + (failed.isEmpty() ? take : ": " + PlotWords.rules(failed)));
+        return new Judged(sign, PlotWords.rules(failed), take);
     }
 }

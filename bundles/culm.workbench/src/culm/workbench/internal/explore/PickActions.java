@@ -12,12 +12,9 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PlatformUI;
 
-import culm.blank.Blank;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.Design;
-import culm.model.problem.FileProblem;
-import culm.model.problem.FileProblem.Kind;
 import culm.model.problem.FileProblemException;
 import culm.model.text.Ids;
 import culm.workbench.internal.app.Opening;
@@ -32,17 +29,15 @@ public final class PickActions extends Composite {
     private final Workshop workshop;
     private final DesignSession session;
     private final Supplier<Optional<Picked>> picked;
-    private final Supplier<Optional<Blank>> of;
     private final Runnable nothing;
     private final Consumer<FileProblemException> refused;
 
-    PickActions(Composite parent, Workshop workshop, DesignSession session, Supplier<Optional<Picked>> picked, Supplier<Optional<Blank>> of, Runnable nothing,
+    PickActions(Composite parent, Workshop workshop, DesignSession session, Supplier<Optional<Picked>> picked, Runnable nothing,
             Consumer<FileProblemException> refused) {
         super(parent, SWT.NONE);
         this.workshop = workshop;
         this.session = session;
         this.picked = picked;
-        this.of = of;
         this.nothing = nothing;
         this.refused = refused;
         workshop.look().dress(this, Role.PAPER, Role.INK);
@@ -70,17 +65,7 @@ public final class PickActions extends Composite {
     }
 
     private void act(Act act) {
-        picked.get().ifPresentOrElse(what -> Attempt.at(() -> {
-            requireSame();
-            act.with(what, what.in(workshop, session));
-        }, refused), nothing);
-    }
-
-    /** What was found is told by how it differs from the design that was asked about. */
-    private void requireSame() throws FileProblemException {
-        if (of.get().isPresent() && session.blank().isPresent() && !session.blank().get().blank().equals(of.get().get())) {
-            throw new FileProblemException(new FileProblem(Kind.BAD_VALUE, session.shownName(), 0, "", "the design has changed since this was found; run it again and choose again"));
-        }
+        picked.get().ifPresentOrElse(what -> Attempt.at(() -> act.with(what, what.in(workshop, session)), refused), nothing);
     }
 
     /** Changes the design. */

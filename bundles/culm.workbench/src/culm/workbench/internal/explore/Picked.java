@@ -27,13 +27,17 @@ import culm.workbench.internal.editor.DesignSession;
  * @param parts the parts, by kind
  * @param numbers the numbers, by path; {@link Varied#WIDTH} is added to every width
  * @param words what it is, a few words
+ * @param of the design that was asked about
  */
-record Picked(Map<String, Link> parts, Map<String, Double> numbers, String words) {
+record Picked(Map<String, Link> parts, Map<String, Double> numbers, String words, Blank of) {
     private static final long SEED = 1;
     private static final double ROUND = 1e4;
 
-    /** A copy of the design with these parts and numbers. @throws FileProblemException when that cannot be made */
+    /** A copy of the design with these parts and numbers. @throws FileProblemException when that cannot be made, or the design is not the one that was asked about any more */
     Design in(Workshop workshop, DesignSession session) throws FileProblemException {
+        if (session.blank().filter(now -> now.blank().equals(of)).isEmpty()) { // it is told by how it differs
+            throw new FileProblemException(new FileProblem(Kind.BAD_VALUE, session.shownName(), 0, "", "the design has changed since this was found; run it again and choose again"));
+        }
         Design copy = EcoreUtil.copy(session.design());
         String shown = session.studio().shown(session.file());
         Edits edits = Edits.of(copy, PartResolver.in(session.studio(), session.file(), shown), new SplittableRandom(SEED));

@@ -345,7 +345,8 @@ public final class RowsCanvas extends Canvas {
 
     private void row(GC gc, Rectangle area, int row, int y, String name) {
         VariantsFound.Line line = row == pinnedRow ? pinned : line(row);
-        Optional<Verdict.Sign> sign = Optional.ofNullable(judged.get(row)).map(Judging.Judged::sign);
+        Optional<Judging.Judged> told = Optional.ofNullable(judged.get(row));
+        Optional<Verdict.Sign> sign = told.map(Judging.Judged::sign);
         gc.setFont(look.font(Size.BODY, SWT.NORMAL));
         int x = LEFT;
         boolean own = !name.isEmpty();
@@ -356,18 +357,16 @@ public final class RowsCanvas extends Canvas {
                 continue;
             }
             int room = last ? Math.max(0, area.width - x - 4) : columns.width(c) - RowsColumns.GAP;
-            String text = fitted((last && own ? name + ": " : "") + columns.text(line, pinned, c, verdict(row)), sign, room);
+            String text = (last && own ? name + ": " : "") + columns.text(line, pinned, c, verdict(row));
+            if (last && !own && look.measure().width(text, Size.BODY, false) > room) {
+                text = told.map(Judging.Judged::brief).orElse(text);
+            }
+            text = Clip.to(text, look.measure(), Size.BODY, room);
             boolean same = c < line.values().length && line.values()[c] == pinned.values()[c];
             gc.setForeground(look.colour(last ? ink(sign) : same && !own ? Role.QUIET : Role.INK));
             gc.drawString(text, columns.leftwards(c) ? x : x + room - gc.stringExtent(text).x, y + PAD / 2, true);
             x += columns.width(c);
         }
-    }
-
-    /** Where it has no room, the word that the sign says already is left out first. */
-    private String fitted(String text, Optional<Verdict.Sign> sign, int room) {
-        boolean whole = look.measure().width(text, Size.BODY, false) <= room;
-        return Clip.to(whole ? text : sign.map(s -> text.replaceFirst("^" + s.word() + ": ", "")).orElse(text), look.measure(), Size.BODY, room);
     }
 
     private static Role ink(Optional<Verdict.Sign> sign) {

@@ -33,7 +33,6 @@ public final class SpreadList extends ScrolledComposite {
         super(parent, SWT.V_SCROLL);
         this.workshop = workshop;
         workshop.look().dress(this, Role.PAPER, Role.INK);
-        setScrollbarsMode(SWT.NONE); // one that hides would leave a row cut with no sign of more
         setExpandHorizontal(true);
         setExpandVertical(true);
         grid = new Composite(this, SWT.NONE);

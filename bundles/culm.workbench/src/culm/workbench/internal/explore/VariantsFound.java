@@ -157,6 +157,6 @@ public record VariantsFound(Blank base, Judging judging, VariantTable table, Lin
                 words.add(PlotWords.value(base, axis, values[i], Lengths.MM));
             }
         }
-        return new Picked(parts, numbers, words.isEmpty() ? "as it is" : String.join(", ", words));
+        return new Picked(parts, numbers, words.isEmpty() ? "as it is" : String.join(", ", words), base);
     }
 }

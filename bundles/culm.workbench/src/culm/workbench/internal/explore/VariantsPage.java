@@ -101,7 +101,7 @@ public final class VariantsPage extends Composite {
         map = new ChartCanvas(stack, workshop, "Map of two numbers");
         map.onPick(this::cross);
         parallel = new ChartCanvas(stack, workshop, "Variants on parallel axes");
-        actions = new PickActions(this, workshop, session, this::picked, () -> sight() == Sight.MAP ? made.map(MapMade::base) : found.map(VariantsFound::base), () -> bar.say("Choose a variant first.", true), refused);
+        actions = new PickActions(this, workshop, session, this::picked, () -> bar.say("Choose a variant first.", true), refused);
         actions.link("pin", "Compares all others with the chosen row", this::pin);
         actions.link("unpin", "Compares all others with this design", () -> table.pin(RowsCanvas.OWN, "this design"));
         actions.link("write as CSV…", "Writes every variant into a file, however many there are", this::write);
@@ -286,7 +286,7 @@ public final class VariantsPage extends Composite {
     private Optional<Picked> picked() {
         if (sight() == Sight.MAP) {
             return crossing == null ? Optional.empty() : made.map(m -> new Picked(java.util.Map.of(), java.util.Map.of(m.map().x().id(), m.map().x().values()[crossing[0]],
-                    m.map().y().id(), m.map().y().values()[crossing[1]]), m.words(crossing, Lengths.MM)));
+                    m.map().y().id(), m.map().y().values()[crossing[1]]), m.words(crossing, Lengths.MM), m.base()));
         }
         return table.chosen() < 0 ? Optional.empty() : found.map(f -> f.picked(f.line(table.chosen()).values()));
     }

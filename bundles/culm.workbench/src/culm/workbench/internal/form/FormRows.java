@@ -26,6 +26,7 @@ public final class FormRows {
     private static final int SLACK = 4;
     /** Of a row, points; a table is higher. */
     private static final int HIGHEST = 60;
+    /** Under which controls that take the focus say what they are. */
     private static final List<String> KEYS = List.of("culm.path", "culm.choice", "culm.more", "culm.partLink", "culm.table");
     private final FormContext context;
     private final ScrolledComposite scroll;

@@ -133,7 +133,8 @@ public final class NumberRow {
             }
             double value = form().parse(typed);
             if (value().isPresent() && Math.abs(value().getAsDouble() - value) < SAME) {
-                context.refused(this, ""); // what was said of another try is over
+                show();
+                context.focused(this); // what was said of another try is over
                 return true;
             }
             Optional<String> refused = form().refuse(described, value);

@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Blank;
 import culm.blank.InsideWidths;
+import culm.design.Cuts;
 import culm.geometry.profile.Profiles;
 import culm.model.Edges;
 import culm.model.GougePart;
@@ -38,7 +39,7 @@ final class PartCombos {
             }
             case "shape" -> {
                 rows.kind(word, List.copyOf(known.shapes().all()), () -> kind(part));
-                shape((ShapePart) part, () -> blank.get().map(InsideWidths::of).orElse(List.of()));
+                shape((ShapePart) part, () -> blank.get().map(b -> InsideWidths.of(b.edit().cut(Cuts.of((ShapePart) part)).build())).orElse(List.of()));
             }
             default -> winding((ThreadPart) part);
         }

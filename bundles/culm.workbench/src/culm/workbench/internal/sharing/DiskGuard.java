@@ -47,7 +47,7 @@ public final class DiskGuard {
         try {
             look();
         } catch (FileProblemException e) {
-            notice.say(e.problem().message() + " What is shown here is as it was before.", new Offer("read it again", this::check));
+            notice.say(e.problem().message() + ". What is shown here is as it was before.", new Offer("read it again", this::check));
         }
     }
 

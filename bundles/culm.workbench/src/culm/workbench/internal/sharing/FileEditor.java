@@ -11,7 +11,6 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.IEditorInput;
@@ -22,8 +21,8 @@ import org.eclipse.ui.commands.ICommandService;
 
 import culm.figures.Role;
 import culm.model.problem.FileProblemException;
-import culm.workbench.internal.widgets.NumberField;
 import culm.workbench.internal.widgets.SoonAfter;
+import culm.workbench.internal.widgets.Typing;
 
 /**
  * What every editor of a file has in common: opening, following its changes, saving, undo, and the guard of the file.
@@ -178,13 +177,10 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         }
     }
 
-    /** {@return the field in this editor in which something is typed that is not entered yet} */
-    private Optional<NumberField> typing() {
-        Control focused = Display.getCurrent() == null ? null : Display.getCurrent().getFocusControl();
-        if (focused == null || !(focused.getParent() instanceof NumberField field) || !field.typed()) {
-            return Optional.empty();
-        }
-        return getSite().getPage().getActivePart() == this ? Optional.of(field) : Optional.empty();
+    /** {@return what is typed in this editor and not entered yet} */
+    private Optional<Typing> typing() {
+        Display display = Display.getCurrent();
+        return display == null ? Optional.empty() : Typing.of(display.getFocusControl()).filter(t -> getSite().getPage().getActivePart() == this);
     }
 
     /** {@return what is edited} */
@@ -200,7 +196,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
 
     /** Takes over what is being typed, so that it is saved with the rest. */
     protected void settle() {
-        typing().ifPresent(NumberField::settle);
+        typing().ifPresent(t -> t.settle().run());
     }
 
     @Override

@@ -60,6 +60,7 @@ public final class NumberField extends Canvas {
         text.setMargins(0, 0, 0, 0);
         typing = new TypedText(this::put);
         text.setData(UndoTarget.KEY, typing);
+        new Typing(this::typed, this::takeOver).in(text);
         addListener(SWT.Paint, this::paint);
         addListener(SWT.Resize, e -> place());
         addListener(SWT.MouseDown, e -> text.setFocus());
@@ -155,8 +156,8 @@ public final class NumberField extends Canvas {
         return trouble;
     }
 
-    /** {@return whether something is typed that was neither taken over nor refused yet} */
-    public boolean typed() {
+    /** Whether something is typed that was neither taken over nor refused yet. */
+    private boolean typed() {
         return editable() && !text.getText().equals(shown) && !text.getText().equals(refused);
     }
 

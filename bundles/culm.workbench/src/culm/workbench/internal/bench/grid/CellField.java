@@ -18,6 +18,7 @@ final class CellField {
     private String shown = "";
     private boolean wrong;
     private boolean locked;
+    private String refused = "";
 
     CellField(Grid grid, Look look) {
         this.look = look;
@@ -86,8 +87,14 @@ final class CellField {
         return !text.getText().equals(shown);
     }
 
+    /** Whether something is typed that was not refused yet. */
+    boolean typedAnew() {
+        return typed() && !text.getText().equals(refused);
+    }
+
     void wrong(boolean now) {
         wrong = now;
+        refused = now ? text.getText() : "";
         text.redraw();
     }
 

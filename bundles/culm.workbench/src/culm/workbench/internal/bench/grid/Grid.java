@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import culm.figures.Role;
 import culm.workbench.internal.handlers.PasteHandler;
 import culm.workbench.internal.look.Look;
+import culm.workbench.internal.widgets.Typing;
 
 /**
  * A table that a caliper can fill: a value, Enter, the next. One cell is the current one; what is typed goes into it, and it is
@@ -47,6 +48,7 @@ public final class Grid extends Canvas {
         this.scroll = new GridScroll(this, model, paint);
         look.dress(this, Role.PAPER, Role.INK);
         field = new CellField(this, look);
+        new Typing(field::typedAnew, this::take).in(field.control());
         field.control().setVisible(false);
         Predicate<String> paste = this::paste;
         field.control().setData(PasteHandler.KEY, paste);

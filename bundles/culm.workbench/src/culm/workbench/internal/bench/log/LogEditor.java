@@ -1,6 +1,7 @@
 package culm.workbench.internal.bench.log;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -83,11 +84,21 @@ public final class LogEditor extends BenchEditor<ReedLog> {
         // One that no longer passes stays while it is edited: else the next field would be another blank's. Another filter drops it.
         Optional<LogEntry> edited = chosen.filter(e -> filter.equals(filtered));
         filtered = filter;
-        List<LogEntry> some = entries.stream().filter(e -> edited.filter(c -> c == e).isPresent() || !filter.of(List.of(LogModel.read(e))).isEmpty()).toList();
+        List<LogEntry> some = new ArrayList<>();
+        passed = new ArrayList<>();
+        for (LogEntry entry : entries) {
+            Tied tied = LogModel.read(entry);
+            boolean passes = filter.passes(tied);
+            if (passes) {
+                passed.add(tied);
+            }
+            if (passes || edited.filter(e -> e == entry).isPresent()) {
+                some.add(entry);
+            }
+        }
         if (chosen.isEmpty() || !some.contains(chosen.get())) {
             chosen = some.isEmpty() ? Optional.empty() : Optional.of(some.get(some.size() - 1));
         }
-        passed = filter.of(entries.stream().map(LogModel::read).toList());
         body.rows().show(some);
         body.grid().show();
         chosen.map(body.rows()::row).filter(row -> row >= 0 && row != body.grid().row()).ifPresent(row -> body.select(row));
