@@ -1,6 +1,7 @@
 package culm.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -82,6 +83,17 @@ class OutsideTest extends StudioTest {
         assertEquals(72, value(editor, Inputs.TIE_LENGTH), 1e-9);
         assertEquals(69, value(editor, Inputs.FINISHED), 1e-9);
         assertTrue(ui(() -> notice().sentence().isEmpty()));
+        assertFalse(ui(editor::isDirty));
+
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(71, value(editor, Inputs.TIE_LENGTH), 1e-9);
+        assertEquals(70, value(editor, Inputs.FINISHED), 1e-9);
+        assertTrue(ui(editor::isDirty));
+        until("it is changed outside again", () -> notice().sentence().contains("changed outside while it is edited"));
+        command("org.eclipse.ui.edit.redo");
+        assertEquals(69, value(editor, Inputs.FINISHED), 1e-9);
+        assertFalse(ui(editor::isDirty));
+        until("it is theirs again", () -> notice().sentence().isEmpty());
     }
 
     @Test

@@ -447,11 +447,15 @@ class PartsTest extends StudioTest {
         Map<String, String> after = files();
         assertTrue(after.get(DESIGN).contains("#staple-46") && !after.get(DESIGN).contains("#staple-47\""));
         settle();
-        ui(() -> page().showView("culm.workbench.studio").setFocus());
-        command("org.eclipse.ui.edit.undo");
-        assertEquals(before, files());
-        command("org.eclipse.ui.edit.redo");
-        assertEquals(after, files());
+        for (boolean inTree : new boolean[] { false, true }) { // in the drawer, where it was done, as well
+            if (inTree) {
+                ui(() -> page().showView("culm.workbench.studio").setFocus());
+            }
+            command("org.eclipse.ui.edit.undo");
+            assertEquals(before, files());
+            command("org.eclipse.ui.edit.redo");
+            assertEquals(after, files());
+        }
     }
 
     @Test

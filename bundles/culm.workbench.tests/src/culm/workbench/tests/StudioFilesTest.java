@@ -27,7 +27,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import culm.model.studio.StudioEntry;
+import culm.workbench.internal.app.FileInput;
+import culm.workbench.internal.app.Opening;
 import culm.workbench.internal.app.Workshop;
+import culm.workbench.internal.editor.DesignEditor;
+import culm.workbench.internal.studio.Node;
 import culm.workbench.internal.studio.StudioView;
 
 /** What is done with the studio's files: copied, renamed, removed, and each taken back and done again. */
@@ -54,7 +58,7 @@ class StudioFilesTest extends StudioTest {
     private Map<String, String> files() throws IOException {
         Map<String, String> all = new TreeMap<>();
         try (Stream<Path> walk = Files.walk(folder)) {
-            for (Path path : walk.filter(Files::isRegularFile).filter(p -> !p.toString().endsWith(".bak") && !p.getFileName().toString().startsWith(".culm")).toList()) {
+            for (Path path : walk.filter(Files::isRegularFile).filter(p -> !p.toString().endsWith(".bak") && !p.toString().endsWith(".open") && !p.getFileName().toString().startsWith(".culm")).toList()) {
                 all.put(folder.relativize(path).toString(), Files.readString(path));
             }
         }
@@ -118,6 +122,74 @@ class StudioFilesTest extends StudioTest {
         assertTrue(after.get("trial-12.reed").contains("drawer.parts#"));
         assertFalse(after.get("trial-12.reed").contains("harbour-row.parts#"));
         undoAndRedo(before);
+    }
+
+    /** Whether a file is open, and the only one of these two. */
+    private boolean openInsteadOf(String file, String other) {
+        Opening opening = new Opening(page());
+        return opening.editorOf(folder.resolve(file)).isPresent() && opening.editorOf(folder.resolve(other)).isEmpty();
+    }
+
+    private String chosen() throws Exception {
+        return view().chosen().filter(Node.Entry.class::isInstance).map(n -> ((Node.Entry) n).entry().shown()).orElse("");
+    }
+
+    @Test
+    void theEditorAndTheChosenRowGoAlongWithARenamedFile() throws Exception {
+        open("trial-12.reed");
+        Map<String, String> before = files();
+        ui(() -> view().setFocus());
+        choose("trial-12.reed");
+        name(dialog("culm.studio.rename", "Rename"), "Harbour twelve");
+        assertTrue(ui(() -> openInsteadOf("harbour-twelve.reed", "trial-12.reed")));
+        assertSame(view(), ui(() -> page().getActivePart()));
+        until("its row is chosen", () -> chosen().equals("harbour-twelve.reed"));
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, files());
+        assertTrue(ui(() -> openInsteadOf("trial-12.reed", "harbour-twelve.reed")));
+        until("its row is chosen", () -> chosen().equals("trial-12.reed"));
+        command("org.eclipse.ui.edit.redo");
+        assertTrue(ui(() -> openInsteadOf("harbour-twelve.reed", "trial-12.reed")));
+    }
+
+    @Test
+    void undoOfACopyClosesItUnlessItWasChanged() throws Exception {
+        Map<String, String> before = files();
+        choose("trial-12.reed");
+        name(dialog("culm.studio.copy", "Copy"), "Twin");
+        Map<String, String> after = files();
+        DesignEditor twin = (DesignEditor) ui(() -> page().getActiveEditor());
+        shown(twin);
+        type(twin, "tie.length", "71");
+        ui(() -> view().setFocus());
+        display().asyncExec(() -> Workshop.of(workbench()).studio().steps().undo());
+        press(shell("That cannot be taken back"), "OK");
+        assertEquals(after, files());
+        ui(() -> twin.session().undo());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(before, files());
+        assertTrue(ui(() -> page().findEditor(new FileInput(folder.resolve("twin.reed"))) == null));
+    }
+
+    @Test
+    void whatComesIntoThePlaceOfARemovedFileIsChosen() throws Exception {
+        choose("trial-9-open.reed");
+        command("culm.studio.remove");
+        until("another row is chosen", () -> !chosen().isEmpty() && !chosen().equals("trial-9-open.reed"));
+        ui(() -> view().setFocus());
+        command("org.eclipse.ui.edit.undo");
+    }
+
+    @Test
+    void stepsOfAnotherFolderAreForgotten() throws Exception {
+        choose("trial-9-open.reed");
+        command("culm.studio.remove");
+        Map<String, String> after = files();
+        Path other = Files.createDirectory(folder.resolve("other"));
+        ui(() -> Workshop.of(workbench()).studio().open(other));
+        ui(() -> view().setFocus());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(after, files());
     }
 
     @Test

@@ -35,12 +35,23 @@ public final class Opening {
      * @return its editor, if it opened
      */
     public Optional<IEditorPart> open(Path file) {
+        return open(file, true);
+    }
+
+    /**
+     * Opens a file, or only lays it on top; says so when it cannot be opened.
+     *
+     * @param file the file
+     * @param active whether it has the focus from now on
+     * @return its editor, if it opened
+     */
+    public Optional<IEditorPart> open(Path file, boolean active) {
         Optional<String> editor = FileKind.of(file).flatMap(Opening::editor);
         if (editor.isEmpty()) {
             return Optional.empty();
         }
         try {
-            return Optional.ofNullable(page.openEditor(new FileInput(file), editor.get()));
+            return Optional.ofNullable(page.openEditor(new FileInput(file), editor.get(), active));
         } catch (PartInitException e) {
             MessageDialog.openError(page.getWorkbenchWindow().getShell(), "This cannot be opened", e.getMessage());
             return Optional.empty();

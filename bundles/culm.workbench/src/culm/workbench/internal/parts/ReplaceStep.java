@@ -19,7 +19,7 @@ import culm.workbench.internal.studio.FileStep;
 /** Writes a part's replacement into designs, as one step of the studio that can be taken back. */
 record ReplaceStep(Workshop workshop, Replacement replacement, Held from, Held to) {
     void run(List<Path> designs) throws FileProblemException {
-        FileStep step = new FileStep("replace " + from.part().title() + " by " + to.part().title());
+        FileStep step = new FileStep("replace " + from.part().title() + " by " + to.part().title()).about(from.file().file());
         for (Path design : designs) {
             requireSaved(design);
             step.put(design, replacement.content(design));

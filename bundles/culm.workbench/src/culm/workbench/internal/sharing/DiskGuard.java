@@ -26,6 +26,11 @@ public final class DiskGuard {
         this.session = session;
         this.notice = notice;
         this.refused = refused;
+        session.onBaseMoved(() -> session.workshop().look().later(() -> {
+            if (!notice.isDisposed()) {
+                check();
+            }
+        }));
     }
 
     /**
@@ -101,7 +106,7 @@ public final class DiskGuard {
     }
 
     private void takeTheirs() throws FileProblemException {
-        session.reload();
+        session.takeTheirs();
         notice.say("");
     }
 

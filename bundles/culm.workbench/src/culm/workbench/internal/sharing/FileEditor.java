@@ -17,10 +17,11 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.commands.ICommandService;
 
 import culm.figures.Role;
 import culm.model.problem.FileProblemException;
+import culm.workbench.internal.undo.UndoTarget;
+import culm.workbench.internal.undo.UndoWords;
 import culm.workbench.internal.widgets.SoonAfter;
 import culm.workbench.internal.widgets.Typing;
 
@@ -164,9 +165,7 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
         sayDirty();
         if (steps != session.steps()) { // not while something is only shown: they stand in menus
             steps = session.steps();
-            ICommandService commands = getSite().getService(ICommandService.class);
-            commands.refreshElements("org.eclipse.ui.edit.undo", null);
-            commands.refreshElements("org.eclipse.ui.edit.redo", null);
+            UndoWords.refresh(getSite());
         }
     }
 
@@ -216,6 +215,9 @@ public abstract class FileEditor<S extends FileSession<?>> extends StudioEditor 
     public <T> T getAdapter(Class<T> adapter) {
         if (FileSession.class.isAssignableFrom(adapter)) {
             makeNow();
+        }
+        if (adapter == UndoTarget.class && session != null) {
+            return adapter.cast(new DoneFromHere(session, workshop().studio().steps()));
         }
         return adapter.isInstance(session) ? adapter.cast(session) : super.getAdapter(adapter);
     }

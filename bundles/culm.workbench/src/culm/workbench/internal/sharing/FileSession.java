@@ -55,8 +55,10 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
     private final BasicCommandStack stack = new BasicCommandStack();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private int steps;
+    private long changedAt = System.nanoTime();
     private Loaded<D> loaded;
     private Base base;
+    private Runnable baseMoved = () -> { };
     private Optional<FileProblem> lookOnly = Optional.empty();
 
     /**
@@ -90,6 +92,7 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
 
     private void stackChanged(EventObject event) {
         steps++;
+        changedAt = System.nanoTime();
         forgetPreview();
         refresh();
     }
@@ -210,11 +213,43 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
          * @param merged of {@link ThreeWay#merged}
          */
         public void take(Document merged) throws FileProblemException {
-            requireWritable();
-            Base before = base;
-            Base after = new Base(theirs.document(), Optional.of(theirs.stamp()));
-            stack.execute(new Taken(Edits.become(document(), merged, "put together with theirs"), () -> base = after, () -> base = before));
+            FileSession.this.take(theirs, merged, "put together with theirs");
         }
+    }
+
+    private void base(Base now) {
+        base = now;
+        baseMoved.run();
+    }
+
+    /** What is to be run when the file, seen from here, is no longer changed outside, or is so again. */
+    final void onBaseMoved(Runnable todo) {
+        baseMoved = todo;
+    }
+
+    private void take(Loaded<D> theirs, Document content, String label) throws FileProblemException {
+        requireWritable();
+        Base before = base;
+        Base after = new Base(EcoreUtil.copy(theirs.document()), Optional.of(theirs.stamp()));
+        stack.execute(new Taken(Edits.become(document(), content, label), () -> base(after), () -> base(before)));
+    }
+
+    /**
+     * Takes what others wrote into the file in place of what was done here, as one command: taken back, it is edited here again, and
+     * the file counts as changed outside.
+     *
+     * @throws FileProblemException when the file cannot be read; then nothing has changed
+     */
+    public final void takeTheirs() throws FileProblemException {
+        Loaded<D> theirs = load();
+        if (theirs.readOnly().isPresent()) {
+            reload(); // a newer program wrote it: there are no commands for that
+            return;
+        }
+        forgetPreview();
+        take(theirs, theirs.document(), "take theirs");
+        stack.saveIsDone();
+        tell();
     }
 
     /**
@@ -245,6 +280,11 @@ public abstract class FileSession<D extends Document> implements UndoTarget {
     /** {@return another number after each command, undo and redo} */
     public final int steps() {
         return steps;
+    }
+
+    /** {@return when the last command, undo or redo was, as {@link System#nanoTime} tells; at first, when it was opened} */
+    public final long changedAt() {
+        return changedAt;
     }
 
     /** {@return whether there are changes that are not saved} */

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,6 +22,12 @@ public final class FileStep {
     private final String label;
     private final Map<Path, Optional<byte[]>> before = new LinkedHashMap<>();
     private final Map<Path, Optional<byte[]>> after = new LinkedHashMap<>();
+    private Optional<Move> move = Optional.empty();
+    private Optional<Path> about = Optional.empty();
+
+    /** A file that goes on under another path. */
+    record Move(Path from, Path to) {
+    }
 
     /**
      * Nothing planned yet.
@@ -41,6 +48,38 @@ public final class FileStep {
     FileStep delete(Path file) {
         after.put(file, Optional.empty());
         return this;
+    }
+
+    /** Plans that a file goes on under another path. */
+    FileStep move(Path from, Path to, byte[] content) {
+        move = Optional.of(new Move(from, to));
+        return delete(from).put(to, content);
+    }
+
+    /**
+     * Says from which file's editor it is done: there it is taken back, too.
+     *
+     * @param file that file; it need not be changed
+     * @return this step
+     */
+    public FileStep about(Path file) {
+        about = Optional.of(file);
+        return this;
+    }
+
+    boolean isAbout(Path file) {
+        return about.filter(file::equals).isPresent();
+    }
+
+    /** The files that are no longer there once it is done, or taken back. */
+    List<Path> gone(boolean back) {
+        Map<Path, Optional<byte[]>> then = back ? before : after;
+        return then.keySet().stream().filter(f -> then.get(f).isEmpty()).toList();
+    }
+
+    /** The file that goes on under another path once it is done, or taken back. */
+    Optional<Move> moved(boolean back) {
+        return back ? move.map(m -> new Move(m.to(), m.from())) : move;
     }
 
     String label() {

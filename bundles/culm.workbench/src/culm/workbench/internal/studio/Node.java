@@ -1,5 +1,7 @@
 package culm.workbench.internal.studio;
 
+import java.util.List;
+
 import culm.model.studio.FileKind;
 import culm.model.studio.StudioEntry;
 import culm.model.studio.StudioEntry.PartEntry;
@@ -12,8 +14,15 @@ public sealed interface Node {
     /** {@return its words} */
     String words();
 
+    /** {@return what it is told by when the studio was read again: its names may be others then} */
+    Object key();
+
     /** All files of a kind. */
     record Group(FileKind kind, String words) implements Node {
+        @Override
+        public Object key() {
+            return kind;
+        }
     }
 
     /** One file. */
@@ -21,6 +30,11 @@ public sealed interface Node {
         @Override
         public String words() {
             return entry.title();
+        }
+
+        @Override
+        public Object key() {
+            return entry.file();
         }
     }
 
@@ -30,6 +44,11 @@ public sealed interface Node {
         public String words() {
             return part.title();
         }
+
+        @Override
+        public Object key() {
+            return List.of(file.file(), part.id().isEmpty() ? part.title() : part.id());
+        }
     }
 
     /** A design that uses a part. */
@@ -37,6 +56,11 @@ public sealed interface Node {
         @Override
         public String words() {
             return USED_BY + design.title();
+        }
+
+        @Override
+        public Object key() {
+            return List.of(part.key(), design.file());
         }
     }
 }

@@ -96,13 +96,7 @@ public final class StudioActions {
                 requireSaved(user);
             }
             requireSaved(entry);
-            Optional<IEditorPart> editor = editor(entry);
-            FileStep step = files(studio().get()).rename(workshop.studio().index().get(), entry, name);
-            run(step);
-            editor.ifPresent(e -> {
-                window.getActivePage().closeEditor(e, false);
-                step.made().ifPresent(file -> new Opening(window.getActivePage()).open(file));
-            });
+            run(files(studio().get()).rename(workshop.studio().index().get(), entry, name));
         })));
     }
 
@@ -116,7 +110,6 @@ public final class StudioActions {
                 return;
             }
             requireSaved(entry);
-            editor(entry).ifPresent(e -> window.getActivePage().closeEditor(e, false));
             run(files(studio().get()).remove(entry));
         }));
     }

@@ -67,11 +67,11 @@ public final class StudioFiles {
         Path same = entry.file().resolveSibling(stem + entry.kind().ending());
         Path target = same.equals(entry.file()) ? same : free(name, entry.kind());
         FileStep step = new FileStep("rename " + entry.title());
-        if (!target.equals(entry.file())) {
-            step.delete(entry.file());
+        if (target.equals(entry.file())) {
+            return step.put(target, files.bytes(document));
         }
-        step.put(target, files.bytes(document));
-        if (entry.kind() == FileKind.PARTS && !target.equals(entry.file())) {
+        step.move(entry.file(), target, files.bytes(document));
+        if (entry.kind() == FileKind.PARTS) {
             for (StudioEntry user : users(index, entry)) {
                 step.put(user.file(), relinked(user, entry.file(), target));
             }

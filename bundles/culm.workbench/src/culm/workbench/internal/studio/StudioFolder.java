@@ -42,8 +42,12 @@ public final class StudioFolder {
      * @param folder its folder
      */
     public void open(Path folder) {
+        Optional<Path> before = studio.map(Studio::root);
         close();
         Studio now = Studio.at(folder, files);
+        if (!before.equals(Optional.of(now.root()))) {
+            steps.forget();
+        }
         studio = Optional.of(now);
         worker.execute(() -> {
             Optional<StudioWatch> begun = StudioWatch.of(now.root(), changed -> display.execute(() -> changed(changed)));

@@ -1,5 +1,6 @@
 package culm.workbench.internal.studio;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,6 +49,7 @@ final class StudioPane extends Composite {
     private final IViewSite site;
     private final Workshop workshop;
     private final StudioVerdicts verdicts;
+    private Optional<Path> next = Optional.empty();
     private final Text search;
     private final TreeViewer viewer;
 
@@ -80,6 +82,7 @@ final class StudioPane extends Composite {
         viewer.getTree().setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         workshop.look().dress(viewer.getTree(), Role.PAPER, Role.INK);
         viewer.setUseHashlookup(true);
+        viewer.setComparer(new SameNode());
         viewer.setContentProvider(tree);
         columns(columns);
         viewer.addFilter(new Searched(search::getText, tree));
@@ -92,6 +95,7 @@ final class StudioPane extends Composite {
         });
         Runnable silent = workshop.notices().onChange(() -> say(notice));
         say(notice);
+        workshop.studio().steps().follow(new EditorsFollow(site.getPage(), file -> next = Optional.of(file)));
         workshop.studio().steps().onRefused(e -> MessageDialog.openError(site.getShell(), "That cannot be taken back", e.problem().message()));
         addListener(SWT.Dispose, e -> {
             end.run();
@@ -187,12 +191,18 @@ final class StudioPane extends Composite {
         boolean first = viewer.getTree().getItemCount() == 0;
         Object[] open = viewer.getExpandedElements();
         tree.index(index.get());
+        Beside chosen = Beside.of(viewer);
         viewer.refresh();
+        chosen.chooseIfGone();
         if (first) {
             expand();
         } else {
             viewer.setExpandedElements(open);
         }
+        next.flatMap(file -> index.get().entries().stream().filter(e -> e.file().equals(file)).findFirst()).ifPresent(entry -> {
+            next = Optional.empty();
+            reveal(entry);
+        });
         // Not at once: while the window opens, it needs the machine for itself.
         viewer.getTree().getDisplay().timerExec(VERDICTS_AFTER, () -> {
             if (!viewer.getTree().isDisposed() && index.equals(workshop.studio().index())) {

@@ -1,7 +1,9 @@
 package culm.workbench.internal.studio;
 
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -15,6 +17,24 @@ public final class StudioSteps implements UndoTarget {
     private final Deque<FileStep> before = new ArrayDeque<>();
     private final Deque<FileStep> after = new ArrayDeque<>();
     private Consumer<FileProblemException> refused = e -> { };
+    private Following following = Following.NONE;
+    private FileStep last;
+    private long lastAt;
+
+    /** What goes along with the files. */
+    interface Following {
+        /** Nothing does. */
+        Following NONE = new Following() {
+        };
+
+        /** Some files are about to be no longer there. @throws FileProblemException when something of them would be lost; then nothing is done */
+        default void ahead(List<Path> gone) throws FileProblemException {
+        }
+
+        /** A step was done, or taken back. */
+        default void done(FileStep step, boolean back) {
+        }
+    }
 
     StudioSteps(Runnable done) {
         this.done = done;
@@ -25,12 +45,44 @@ public final class StudioSteps implements UndoTarget {
         refused = todo;
     }
 
+    /** What goes along with the files from now on. */
+    void follow(Following those) {
+        following = those;
+    }
+
+    /** Forgets all steps: they were done in another folder. */
+    void forget() {
+        before.clear();
+        after.clear();
+    }
+
+    /**
+     * What a file's editor takes back before its own steps: the last one of the studio, if it was done from there and later than them.
+     *
+     * @param file the file that is edited
+     * @param since when its own last step was, as {@link System#nanoTime} tells
+     * @param back whether it is to be taken back, and not done again
+     * @return this, or nothing when the file's own steps are meant
+     */
+    public Optional<UndoTarget> doneFrom(Path file, long since, boolean back) {
+        boolean next = last != null && (back ? before : after).peek() == last;
+        return next && last.isAbout(file) && lastAt - since > 0 ? Optional.of(this) : Optional.empty();
+    }
+
+    private void told(FileStep step, boolean back) {
+        last = step;
+        lastAt = System.nanoTime();
+        following.done(step, back);
+        done.run();
+    }
+
     /** Does a step, to be taken back later. @throws FileProblemException when it cannot be done; then nothing is */
     public void run(FileStep step) throws FileProblemException {
+        following.ahead(step.gone(false));
         step.run();
         before.push(step);
         after.clear();
-        done.run();
+        told(step, false);
     }
 
     @Override
@@ -59,13 +111,17 @@ public final class StudioSteps implements UndoTarget {
             return;
         }
         Attempt.at(() -> {
+            following.ahead(step.gone(back));
             if (back) {
                 step.undo();
             } else {
                 step.redo();
             }
             to.push(from.pop());
-        }, refused);
-        done.run();
+            told(step, back);
+        }, e -> {
+            refused.accept(e);
+            done.run();
+        });
     }
 }
