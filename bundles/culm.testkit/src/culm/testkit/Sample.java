@@ -41,6 +41,7 @@ public final class Sample {
         blanks.put("pinched", works().with(Inputs.TIE_LENGTH, 67));
         blanks.put("overwrapped", works().with(Inputs.WRAP_TOP, 48));
         blanks.put("crooked", works().with(Inputs.CROOKED, 0.2));
+        blanks.put("top changed over", works().edit().set("staple.topWide", 2.09).set("staple.topNarrow", 3.38).build());
         blanks.put("no overlap", works().with(Inputs.TIE_LENGTH, 90));
         blanks.put("fold below the staple's top", works().with(Inputs.TIE_LENGTH, 46));
         blanks.put("gouge that cannot be", works().edit().set("gouge.middle", 2.5).set("gouge.side", 0.01).build());

@@ -13,6 +13,7 @@ import culm.blank.Assessment;
 import culm.blank.Assessor;
 import culm.blank.Profile;
 import culm.blank.rules.Assumed;
+import culm.blank.rules.ChangedOver;
 import culm.blank.rules.Crooked;
 import culm.blank.rules.EndOfCane;
 import culm.blank.rules.FinishedLength;
@@ -54,6 +55,19 @@ class ShippedRulesTest {
         @Override
         protected Assessment spoken() {
             return sample("overwrapped");
+        }
+    }
+
+    @Nested
+    class OfChangedOver extends RuleContract {
+        @Override
+        protected Rule rule() {
+            return new ChangedOver();
+        }
+
+        @Override
+        protected Assessment spoken() {
+            return sample("top changed over");
         }
     }
 

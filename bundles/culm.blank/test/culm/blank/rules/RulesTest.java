@@ -16,9 +16,14 @@ import culm.blank.Cut;
 import culm.blank.Fit;
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.blank.Profile;
 import culm.blank.Sample;
+import culm.geometry.profile.Table;
+import culm.geometry.profile.Values;
 import culm.geometry.shape.EdgeKind;
 import culm.geometry.shape.WidthMeasure;
+import culm.geometry.staple.MeasuredStaple;
+import culm.geometry.staple.StapleType;
 
 /** Every rule that ships: when it speaks, how bad, against which number, and that its fix cures what it found. Trade facts: common practice, no source. */
 class RulesTest {
@@ -138,6 +143,18 @@ class RulesTest {
         Finding f = found(SURE.with(Inputs.CROOKED, 0.05), "crooked").orElseThrow();
         assertEquals(Severity.WARNING, f.severity());
         assertEquals("Crooked by 0.05 mm: the left side closes at 46.4 mm, the right side at 45.7 mm.", f.text());
+    }
+
+    @Test
+    void aTopThatIsWiderAcrossItsNarrowAxisIsTold() {
+        Blank turned = SURE.edit().set("staple.topWide", 2.09).set("staple.topNarrow", 3.38).build();
+        Finding f = found(turned, "changedOver").orElseThrow();
+        assertEquals(Severity.WARNING, f.severity());
+        assertEquals("The top's wide axis, 2.09 mm, is smaller than its narrow one, 3.38 mm: the two are probably changed over.", f.text());
+        assertEquals("staple.topWide", f.path());
+        assertTrue(found(SURE.edit().set("staple.topWide", 3).set("staple.topNarrow", 3).build(), "changedOver").isEmpty(), "a round top has none");
+        Profile<StapleType> places = new Profile<>(new MeasuredStaple(), Values.NONE.with(MeasuredStaple.PLACES, Table.of(new double[] {0, 5.4, 5.4}, new double[] {47, 2.0, 3.4})));
+        assertEquals("staple.places[1].wide", found(SURE.edit().staple(places).build(), "changedOver").orElseThrow().path());
     }
 
     @Test

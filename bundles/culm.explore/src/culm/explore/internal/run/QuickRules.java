@@ -1,7 +1,11 @@
 package culm.explore.internal.run;
 
+import java.util.Optional;
+
 import culm.blank.Inputs;
 import culm.blank.Limits;
+import culm.blank.TopAxes;
+import culm.blank.rules.ChangedOver;
 import culm.blank.rules.Crooked;
 import culm.blank.rules.EndOfCane;
 import culm.blank.rules.FinishedLength;
@@ -68,6 +72,9 @@ final class QuickRules {
         if (kind == Crooked.class) {
             return on.crooked();
         }
+        if (kind == ChangedOver.class) {
+            return on.changedOver();
+        }
         return kind == NotComputed.class ? new QuickComputed(bit, columns, closer) : null;
     }
 
@@ -129,6 +136,20 @@ final class QuickRules {
         for (int l = 0; l < n; l++) {
             failed[l] |= states[l] == State.AGAIN || states[l] == State.ONLY_BELOW ? bit : 0;
         }
+    }
+
+    private QuickRule changedOver() {
+        Optional<TopAxes> axes = TopAxes.of(columns.base());
+        if (axes.isEmpty()) {
+            return (failed, n) -> { };
+        }
+        double[] wide = columns.of(axes.get().wide());
+        double[] narrow = columns.of(axes.get().narrow());
+        return (failed, n) -> {
+            for (int l = 0; l < n; l++) {
+                failed[l] |= narrow[l] > wide[l] ? bit : 0;
+            }
+        };
     }
 
     /** The better side is less open by twice the displacement, and closes somewhere when it is closed at the top. */

@@ -13,6 +13,7 @@ import culm.blank.Assessment;
 import culm.blank.Assessor;
 import culm.blank.Blank;
 import culm.blank.Limits;
+import culm.blank.TopAxes;
 import culm.blank.rules.Finding;
 import culm.blank.rules.Rule;
 import culm.blank.rules.Rules;
@@ -26,12 +27,17 @@ import culm.explore.internal.fast.Columns;
 class QuickRulesTest {
     private static final int SEEN = Boolean.getBoolean("culm.long") ? 3000 : 150;
 
+    private static Blank changedOver(Blank blank) {
+        TopAxes top = TopAxes.of(blank).orElseThrow();
+        return blank.edit().set(top.wide(), blank.value(top.narrow()).getAsDouble()).set(top.narrow(), blank.value(top.wide()).getAsDouble()).build();
+    }
+
     @Test
     void judgeAsTheRulesThemselvesDo() {
         Designs designs = new Designs(77);
         Map<String, int[]> seen = new TreeMap<>();
         for (int i = 0; i < SEEN; i++) {
-            Blank blank = designs.next();
+            Blank blank = i % 9 == 0 ? changedOver(designs.next()) : designs.next();
             Columns columns = new Columns(blank, Map.of());
             BlockCloser closer = Closers.of(columns);
             closer.close(1);
@@ -48,7 +54,7 @@ class QuickRulesTest {
             }
         }
         seen.forEach((rule, counts) -> System.out.println(rule + ": passed " + counts[0] + ", failed " + counts[1]));
-        for (String rule : List.of("overwrapped", "sidesOpen", "turnsLeft", "pinched", "endOfCane", "finishedLength", "crooked", "notComputed")) {
+        for (String rule : List.of("overwrapped", "sidesOpen", "turnsLeft", "pinched", "endOfCane", "finishedLength", "crooked", "changedOver", "notComputed")) {
             assertTrue(seen.get(rule)[0] > 0 && seen.get(rule)[1] > 0, rule + " was not seen both ways");
         }
     }
