@@ -363,6 +363,26 @@ class ExploreTest extends ExploringTest {
     }
 
     @Test
+    void aResultOfOtherSpreadsSaysSo() throws Exception {
+        DesignEditor editor = ask(Question.TOLERANCES);
+        TolerancesPage page = ui(() -> editor.explore().tolerances());
+        until("it has run", () -> page.result().isPresent() && !page.bar().running());
+        String ended = ui(() -> page.bar().said());
+        String usual = ui(() -> explore("spread " + Inputs.TIE_LENGTH).getText());
+        ui(() -> page.spreads().row(Inputs.TIE_LENGTH).type("0.7"));
+        assertEquals("What varies has changed since: Run asks anew.", ui(() -> page.bar().said()));
+        keepPicture("explore-tolerances-outdated");
+        ui(() -> page.spreads().row(Inputs.TIE_LENGTH).type(usual));
+        assertEquals(ended, ui(() -> page.bar().said()), "it is what was asked again");
+        inThousandths(() -> assertEquals(ended, ui(() -> page.bar().said()), "another unit is no other spread"));
+        ui(() -> page.blanks("20,000"));
+        assertEquals("What varies has changed since: Run asks anew.", ui(() -> page.bar().said()));
+        ui(() -> page.run());
+        until("it has run", () -> !page.bar().running());
+        assertTrue(ui(() -> page.bar().said()).startsWith("20,000 blanks"), ui(() -> page.bar().said()));
+    }
+
+    @Test
     void aToleranceRunIsTheCommandsAndCanBeStopped() throws Exception {
         DesignEditor editor = ask(Question.TOLERANCES);
         TolerancesPage page = ui(() -> editor.explore().tolerances());

@@ -1,19 +1,25 @@
 package culm.workbench.internal.changes;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
 import culm.blank.Assessment;
 import culm.blank.Assessor;
 import culm.blank.Blank;
 import culm.blank.Fit;
+import culm.blank.rules.Finding;
+import culm.blank.rules.Verdict;
 import culm.design.DesignedBlank;
 import culm.figures.Role;
 import culm.figures.Size;
@@ -25,13 +31,17 @@ import culm.workbench.internal.graphs.OverlayCanvas;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.ScrollPage;
+import culm.workbench.internal.widgets.SignLine;
 
 /** What changes if: the difference to the blank that worked first, then number by number; changes are tried here before they are made. */
 public final class ChangesPage extends Composite {
+    private static final int MOST_TOLD = 3;
     private final Workshop workshop;
     private final DesignSession session;
     private final Trial trial;
     private final Label sentence;
+    private final SignLine verdict;
+    private final Label against;
     private final TrialControls controls;
     private final ScrollPage scroll;
     private final ComparisonCanvas canvas;
@@ -65,6 +75,15 @@ public final class ChangesPage extends Composite {
         workshop.look().dress(sentence, Role.PAPER, Role.INK);
         GridData wide = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
         sentence.setLayoutData(wide);
+        verdict = new SignLine(this, workshop.look());
+        verdict.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
+        against = new Label(this, SWT.WRAP);
+        against.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
+        workshop.look().dress(against, Role.PAPER, Role.QUIET);
+        GridData below = new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1);
+        below.horizontalIndent = 22; // as the verdict's words
+        below.widthHint = 200;
+        against.setLayoutData(below);
         controls = new TrialControls(this, workshop, session, trial, this::show);
         controls.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
         use = new LinkText(this, workshop.look(), "use what was tried", Size.BODY);
@@ -111,7 +130,13 @@ public final class ChangesPage extends Composite {
         String name = fit.isPresent() ? "the blank that worked" : "as saved";
         Blank base = fit.map(f -> f.worked().edit().fit(f).build()).orElseGet(() -> saved(now));
         Assessment a = Assessor.assess(base);
-        return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), now.limits(), unit);
+        return Comparison.of(name, a, now.assess(), tried.map(DesignedBlank::assess), each -> judge(now, each), now.limits(), unit);
+    }
+
+    /** As the design itself is judged. */
+    private List<Finding> judge(DesignedBlank now, Assessment each) {
+        DesignedBlank as = new DesignedBlank(now.name(), each.blank(), now.limits(), now.places(), now.remarks());
+        return Stream.concat(as.judge(each, workshop.rules()).stream(), workshop.extensions().findings().stream()).sorted(Comparator.comparing(Finding::severity)).toList();
     }
 
     /** The design as it stands on disk; as it is now when that cannot be read. */
@@ -129,12 +154,21 @@ public final class ChangesPage extends Composite {
         }
         shown = now;
         sentence.setText(now.sentence());
+        verdict.show(now.verdict());
+        against.setText(now.against().stream().limit(MOST_TOLD).collect(Collectors.joining("\n")));
+        there(verdict, now.tried());
+        there(against, !now.against().isEmpty());
         use.setVisible(now.tried());
         clear.setVisible(now.tried());
         canvas.show(now);
         overlay.show(now.two());
         layout();
         scroll.fit();
+    }
+
+    private static void there(Control control, boolean there) {
+        ((GridData) control.getLayoutData()).exclude = !there;
+        control.setVisible(there);
     }
 
     /** {@return its drawings, of what differs} */
@@ -145,6 +179,16 @@ public final class ChangesPage extends Composite {
     /** {@return what is said now} */
     public String sentence() {
         return shown.sentence();
+    }
+
+    /** {@return how what was tried stands; its sentence is empty when nothing is tried} */
+    public Verdict verdict() {
+        return shown.verdict();
+    }
+
+    /** {@return what stands against what was tried, worst first} */
+    public List<String> against() {
+        return shown.against();
     }
 
     /** {@return whether what is shown will still change} */

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 import culm.blank.Assessment;
 import culm.blank.Blank;
 import culm.blank.Input;
 import culm.blank.Limits;
+import culm.blank.rules.Finding;
 import culm.blank.rules.Say;
+import culm.blank.rules.Severity;
+import culm.blank.rules.Verdict;
 import culm.figures.Numbers;
 import culm.figures.reed.Reed;
 import culm.geometry.profile.Quantity;
@@ -23,14 +27,16 @@ import culm.workbench.internal.numbers.NumberForm;
  *
  * @param baseName what the first is
  * @param sentence what the difference is, in words
+ * @param verdict how what was tried stands, without what stands against it; its sentence is empty when nothing is tried
+ * @param against what errors and warnings say of what was tried, worst first
  * @param lines number by number, results first, then the inputs that differ
  * @param tried whether there is a third column
  * @param two the first and the last for drawing; empty when they are the same
  */
-record Comparison(String baseName, String sentence, List<Line> lines, boolean tried, Optional<Two> two) {
+record Comparison(String baseName, String sentence, Verdict verdict, List<String> against, List<Line> lines, boolean tried, Optional<Two> two) {
     static final String NOW = "now";
     static final String TRIED = "if";
-    static final Comparison NONE = new Comparison("", "", List.of(), false, Optional.empty());
+    static final Comparison NONE = new Comparison("", "", new Verdict(Verdict.Sign.MAY_FIT, ""), List.of(), List.of(), false, Optional.empty());
 
     /** One number of each. */
     record Line(String words, String base, String now, String tried, boolean input) {
@@ -39,27 +45,31 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
         }
     }
 
-    static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, Limits limits, LengthUnit unit) {
-        return new Maker(base, now, tried, limits, unit).make(baseName);
+    /** @param judge what the rules say of each, worst first */
+    static Comparison of(String baseName, Assessment base, Assessment now, Optional<Assessment> tried, Function<Assessment, List<Finding>> judge, Limits limits, LengthUnit unit) {
+        return new Maker(base, now, tried, judge, limits, unit).make(baseName);
     }
 
     private static final class Maker {
         private final Assessment base;
         private final Assessment now;
         private final Optional<Assessment> tried;
+        private final Function<Assessment, List<Finding>> judge;
         private final Limits limits;
         private final LengthUnit unit;
         private final List<Line> lines = new ArrayList<>();
 
-        Maker(Assessment base, Assessment now, Optional<Assessment> tried, Limits limits, LengthUnit unit) {
+        Maker(Assessment base, Assessment now, Optional<Assessment> tried, Function<Assessment, List<Finding>> judge, Limits limits, LengthUnit unit) {
             this.base = base;
             this.now = now;
             this.tried = tried;
+            this.judge = judge;
             this.limits = limits;
             this.unit = unit;
         }
 
         Comparison make(String baseName) {
+            texts("verdict", a -> Verdict.of(a, judge.apply(a)).sign().word());
             result("turns left", Assessment::turnsLeft, new NumberForm(Quantity.COUNT, unit, 1));
             result("give or take, turns", a -> a.turnsBand().map(b -> OptionalDouble.of(b.half())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.COUNT, unit, 1));
             result("sides close at", Assessment::sidesCloseAt, new NumberForm(Quantity.LENGTH, unit, 1));
@@ -68,7 +78,12 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             result("cane on the staple", Assessment::caneOnStaple, new NumberForm(Quantity.LENGTH, unit, 1));
             texts("thread", a -> a.thread().map(t -> unit.far(t.length())).orElse("none"));
             inputs();
-            return new Comparison(baseName, sentence(baseName, tried.orElse(now)), List.copyOf(lines), tried.isPresent(), two(baseName));
+            Assessment last = tried.orElse(now);
+            List<Finding> findings = tried.map(judge).map(unit::told).orElse(List.of());
+            Verdict verdict = tried.map(t -> unit.told(Verdict.of(t, findings))).map(v -> new Verdict(v.sign(), "as tried, it " + v.sign().word() + ": " + v.told().replaceFirst("; .*", "")))
+                    .orElse(NONE.verdict());
+            List<String> against = findings.stream().filter(f -> f.severity() == Severity.ERROR || f.severity() == Severity.WARNING).map(Finding::text).toList();
+            return new Comparison(baseName, sentence(baseName, last), verdict, against, List.copyOf(lines), tried.isPresent(), two(baseName));
         }
 
         private Optional<Two> two(String baseName) {
@@ -79,11 +94,11 @@ record Comparison(String baseName, String sentence, List<Line> lines, boolean tr
             return Optional.of(new Two(Reed.of(base).ready(), baseName, Reed.of(last).ready(), tried.isPresent() ? TRIED : NOW, limits));
         }
 
-        private void result(String words, java.util.function.Function<Assessment, OptionalDouble> number, NumberForm form) {
+        private void result(String words, Function<Assessment, OptionalDouble> number, NumberForm form) {
             texts(words, a -> text(number.apply(a), form));
         }
 
-        private void texts(String words, java.util.function.Function<Assessment, String> text) {
+        private void texts(String words, Function<Assessment, String> text) {
             lines.add(new Line(words, text.apply(base), text.apply(now), tried.map(text).orElse(""), false));
         }
 

@@ -1,6 +1,7 @@
 package culm.workbench.internal.changes;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ final class TrialControls extends Composite {
     private final Trial trial;
     private final Runnable tried;
     private final Map<String, Combo> parts = new LinkedHashMap<>();
+    private final Map<String, Double> numbers = new HashMap<>();
     private final Map<String, List<Link>> links = new LinkedHashMap<>();
     private final Combo inputs;
     private final NumberField value;
@@ -85,6 +87,7 @@ final class TrialControls extends Composite {
     /** Forgets what was chosen. */
     void reset() {
         parts.values().forEach(c -> c.select(0));
+        numbers.clear();
         showValue();
     }
 
@@ -113,9 +116,7 @@ final class TrialControls extends Composite {
             inputs.select(Math.max(0, labels.indexOf("tie length")));
         }
         known = now;
-        if (!value.control().isFocusControl() && trial.isEmpty()) {
-            showValue();
-        }
+        showValue();
     }
 
     private Optional<Input> chosen() {
@@ -128,7 +129,10 @@ final class TrialControls extends Composite {
     }
 
     private void showValue() {
-        chosen().ifPresent(i -> value.show(form(i).text(i.value()), Origin.MEASURED, false));
+        chosen().ifPresent(i -> {
+            Double number = numbers.get(i.path());
+            value.show(form(i).text(number == null ? i.value() : number), number == null ? Origin.MEASURED : Origin.ASSUMED, false);
+        });
     }
 
     private boolean enter(String typed) {
@@ -152,7 +156,8 @@ final class TrialControls extends Composite {
     }
 
     private void attempt(Input input, double number) {
-        value.show(form(input).text(number), Origin.ASSUMED, false);
+        numbers.put(input.path(), number);
+        showValue();
         trial.set(input.path(), edits -> edits.tryValue(input.path(), number));
         tried.run();
     }

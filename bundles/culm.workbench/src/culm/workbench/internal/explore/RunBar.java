@@ -87,10 +87,19 @@ public final class RunBar extends Composite {
         }
     }
 
-    /** Says when a design is no longer what was asked about. @param asked empty when nothing was found yet */
-    void compare(Optional<Blank> asked, Blank now) {
-        if (!running() && asked.isPresent() && !asked.get().equals(now)) {
+    /** Says when a design is no longer what was asked about. @param asked empty when nothing was found yet @return whether it said so */
+    boolean compare(Optional<Blank> asked, Blank now) {
+        boolean other = !running() && asked.isPresent() && !asked.get().equals(now);
+        if (other) {
             say("The design has changed since.", false);
+        }
+        return other;
+    }
+
+    /** Says that something else is asked now than what was found for. */
+    void outdated() {
+        if (!running()) {
+            say("What varies has changed since: Run asks anew.", false);
         }
     }
 

@@ -28,6 +28,7 @@ public final class SpreadList extends ScrolledComposite {
     private final List<SpreadRow> rows = new ArrayList<>();
     private Map<String, Object> shown = Map.of();
     private Optional<Varied> fitted = Optional.empty();
+    private Runnable changed = () -> { };
 
     SpreadList(Composite parent, Workshop workshop) {
         super(parent, SWT.V_SCROLL);
@@ -63,16 +64,27 @@ public final class SpreadList extends ScrolledComposite {
         }
         for (boolean varies : new boolean[] {true, false}) {
             numbers.stream().filter(n -> usual.containsKey(n.id()) == varies)
-                    .forEach(n -> rows.add(new SpreadRow(grid, workshop, n, Optional.ofNullable(usual.get(n.id())))));
+                    .forEach(n -> rows.add(new SpreadRow(grid, workshop, n, Optional.ofNullable(usual.get(n.id())), () -> changed.run())));
         }
         grid.layout();
         setMinSize(0, grid.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         getVerticalBar().setIncrement(24);
     }
 
+    /** What to run when something else is chosen or typed. */
+    void onChange(Runnable todo) {
+        changed = todo;
+    }
+
     /** Everything back to what is usual. */
     public void reset() {
         rows.forEach(SpreadRow::reset);
+        changed.run();
+    }
+
+    /** {@return all that is chosen and typed} */
+    String told() {
+        return rows.stream().map(SpreadRow::told).collect(Collectors.joining("\n"));
     }
 
     /** The row of an input. */

@@ -51,7 +51,8 @@ public final class SpreadRow {
     private final Text text;
     private final TypedValues typed;
 
-    SpreadRow(Composite parent, Workshop workshop, Offer.Number number, Optional<Varied> usual) {
+    /** @param changed run after another kind was chosen or something else typed */
+    SpreadRow(Composite parent, Workshop workshop, Offer.Number number, Optional<Varied> usual, Runnable changed) {
         this.number = number;
         this.also = usual.map(Varied::also).orElse(List.of());
         this.usual = usual.map(Varied::spread).orElse(new Spread.Fixed());
@@ -75,9 +76,12 @@ public final class SpreadRow {
         cell.widthHint = 62;
         text.setLayoutData(cell);
         text.setData("culm.explore", "spread " + number.id());
-        typed = new TypedValues(text, workshop.units(), () -> { });
+        typed = new TypedValues(text, workshop.units(), changed);
         workshop.units().onChange(text, () -> typed.rewrite(number::form));
-        kind.addListener(SWT.Selection, e -> choose(Kind.values()[kind.getSelectionIndex()]));
+        kind.addListener(SWT.Selection, e -> {
+            choose(Kind.values()[kind.getSelectionIndex()]);
+            changed.run();
+        });
         reset();
     }
 
@@ -100,6 +104,11 @@ public final class SpreadRow {
     /** Types its numbers. */
     public void type(String numbers) {
         text.setText(numbers);
+    }
+
+    /** {@return what is chosen and typed, to be told from something else later, in whatever unit it is shown then} */
+    String told() {
+        return kind.getSelectionIndex() == Kind.FIXED.ordinal() ? "" : number.id() + " " + kind.getText() + " " + typed.text() + typed.unit().sign();
     }
 
     String id() {

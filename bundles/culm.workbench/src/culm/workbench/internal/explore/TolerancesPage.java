@@ -41,6 +41,8 @@ public final class TolerancesPage extends Composite {
     private final ToleranceCharts charts;
     private Optional<ToleranceResult> result = Optional.empty();
     private Blank ranOn;
+    private String ranFor = "";
+    private boolean valid = true;
 
     TolerancesPage(Composite parent, Workshop workshop, DesignSession session) {
         super(parent, SWT.NONE);
@@ -75,6 +77,9 @@ public final class TolerancesPage extends Composite {
         seed.setText("1");
         seed.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
         seed.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        spreads.onChange(this::compare);
+        blanks.addListener(SWT.Modify, e -> compare());
+        seed.addListener(SWT.Modify, e -> compare());
         Composite right = column(1);
         right.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         bar = new RunBar(right, workshop.look());
@@ -90,6 +95,7 @@ public final class TolerancesPage extends Composite {
         GridData wrapped = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
         wrapped.widthHint = 100;
         turns.setLayoutData(wrapped);
+        workshop.look().onChange(turns, this::ink);
         charts = new ToleranceCharts(right, workshop);
         charts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     }
@@ -120,8 +126,32 @@ public final class TolerancesPage extends Composite {
             if (ranOn == null && !bar.running()) {
                 run(); // something to look at, without a click
             }
-            bar.compare(result.map(r -> ranOn), b.blank());
+            compare();
         });
+    }
+
+    private String asked() {
+        return spreads.told() + "\n" + blanks.getText() + "\n" + seed.getText();
+    }
+
+    /** What was found is of the design and the spreads for which it ran: it is told when they are others now. */
+    private void compare() {
+        if (result.isEmpty() || bar.running()) {
+            return;
+        }
+        valid = asked().equals(ranFor);
+        if (!valid) {
+            bar.outdated();
+        } else if (session.blank().isEmpty() || !bar.compare(Optional.of(ranOn), session.blank().get().blank())) {
+            bar.say(ended(result.get()), false);
+        }
+        ink();
+    }
+
+    private void ink() {
+        for (Label each : new Label[] { sentence, turns }) {
+            each.setForeground(workshop.look().colour(valid ? Role.INK : Role.QUIET));
+        }
     }
 
     /** Runs. */
@@ -131,6 +161,7 @@ public final class TolerancesPage extends Composite {
             long wanted = Whole.read("Blanks", blanks.getText(), 1, MOST);
             long first = Whole.read("The seed", seed.getText(), 0, Long.MAX_VALUE / 10);
             ranOn = study.base();
+            ranFor = asked();
             charts.limits(study.limits());
             bar.<ToleranceResult>run("blanks", watcher -> ToleranceRun.run(study, wanted, first, RunJob.threads(), watcher), this::take, TolerancesPage::ended);
         });
@@ -138,6 +169,8 @@ public final class TolerancesPage extends Composite {
 
     private void take(ToleranceResult now, boolean ended) {
         result = Optional.of(now);
+        valid = true;
+        ink();
         sentence.setText(now.blanks() == 0 ? "Stopped before any blank was judged."
                 : PlotWords.percent(now.passed().value()) + " of the blanks pass (" + PlotWords.interval(now.passed()) + ").");
         turns.setText(now.blanks() == 0 ? "" : turns(now));
