@@ -8,6 +8,7 @@ import culm.figures.Axis;
 import culm.figures.Dash;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
+import culm.figures.Lines;
 import culm.figures.Numbers;
 import culm.figures.Part;
 import culm.figures.Path;
@@ -33,9 +34,9 @@ public final class TieChart {
     private TieChart() {
     }
 
-    /** Draws it. @param width drawing units, at least 340; @param unit in what lengths are written */
+    /** Draws it. @param width drawing units, at least 260; @param unit in what lengths are written */
     public static Drawing draw(BatchPlan plan, double width, TextMeasure measure, Lengths unit) {
-        double w = Math.max(340, width);
+        double w = Math.max(260, width);
         int each = (int) Math.ceil(plan.served() / (double) DRAWN);
         boolean named = plan.served() <= NAMED;
         List<List<Served>> rows = new ArrayList<>();
@@ -51,17 +52,23 @@ public final class TieChart {
         double turns = named ? measure.width("−0.0 left", Size.SMALL, false) : 0;
         Axis x = axis(plan, LEFT + names + 8, w - turns - 16);
         double row = named ? ROW : THIN_ROW;
-        double bottom = TOP + row * rows.stream().mapToInt(List::size).sum() + 6 * rows.size();
+        String caption = each > 1 ? "Tie lengths allowed, " + unit.sign() + "; 1 of " + each + " staples is drawn" : "Tie lengths that each staple allows, " + unit.sign();
+        List<String> lines = Lines.of(caption, measure, Size.BODY, false, w - LEFT);
+        double line = measure.line(Size.BODY);
+        double top = TOP + line * (lines.size() - 1);
+        double bottom = top + row * rows.stream().mapToInt(List::size).sum() + 6 * rows.size();
         Pen pen = new Pen();
-        pen.text(each > 1 ? "Tie lengths allowed, " + unit.sign() + "; 1 of " + each + " staples is drawn" : "Tie lengths that each staple allows, " + unit.sign(), LEFT, 16, Anchor.START, Size.BODY, Role.INK);
+        for (int i = 0; i < lines.size(); i++) {
+            pen.text(lines.get(i), LEFT, 16 + i * line, Anchor.START, Size.BODY, Role.INK);
+        }
         Ticks ticks = unit.ticks(x.from(), x.to(), (x.end() - x.start()) / 46);
         pen.group(Part.AXIS, "tie length", p -> ticks.values().forEach(t -> {
             double at = x.at(unit.toMm(t));
-            p.line(at, TOP - 4, at, bottom, Role.GRID, Style.THIN);
-            p.text(ticks.label(t), at, TOP - 9, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
+            p.line(at, top - 4, at, bottom, Role.GRID, Style.THIN);
+            p.text(ticks.label(t), at, top - 9, Anchor.MIDDLE, Size.SMALL, Role.QUIET);
         }));
         pen.group(Part.SERIES, "staples", p -> {
-            double y = TOP + 4;
+            double y = top + 4;
             for (int i = 0; i < rows.size(); i++) {
                 double tie = plan.settings().get(i).tie();
                 double end = y + row * rows.get(i).size();
@@ -73,7 +80,7 @@ public final class TieChart {
                 y = end + 6;
             }
         });
-        pen.group(Part.MARKS, "settings", p -> settings(p, plan, x, measure, unit));
+        pen.group(Part.MARKS, "settings", p -> settings(p, plan, x, top, measure, unit));
         return pen.drawing(w, bottom + 8, "Settings of " + plan.batch().name(), words(plan, unit));
     }
 
@@ -89,13 +96,13 @@ public final class TieChart {
     }
 
     /** The tie lengths above the axis; where two would overlap the later one moves aside. */
-    private static void settings(Pen p, BatchPlan plan, Axis x, TextMeasure measure, Lengths unit) {
+    private static void settings(Pen p, BatchPlan plan, Axis x, double top, TextMeasure measure, Lengths unit) {
         double free = Double.NEGATIVE_INFINITY;
         for (Setting setting : plan.settings()) {
             String words = "tie at " + unit.fixed(setting.tie(), 1);
             double half = measure.width(words, Size.BODY, true) / 2;
             double at = Math.max(Math.max(x.at(setting.tie()), free + half), LEFT + half);
-            p.bold(words, at, TOP - 24, Anchor.MIDDLE, Size.BODY, Role.THREAD);
+            p.bold(words, at, top - 24, Anchor.MIDDLE, Size.BODY, Role.THREAD);
             free = at + half + 8;
         }
     }

@@ -21,7 +21,9 @@ public final class MattersPlots {
 
     private static final double LEAST = 0.005;
     private static final double HUNDREDTH = 0.01;
-    private static final double NAMED = 0.68;
+    private static final double NAMELESS = 0.32;
+    /** The caption and the numbers at both sides need as much. */
+    private static final double NAMELESS_LEAST = 215;
 
     private MattersPlots() {
     }
@@ -45,7 +47,8 @@ public final class MattersPlots {
     public static Drawing both(Sensitivities s, double width, TextMeasure measure, Lengths unit) {
         BarChart right = steps(s, unit);
         BarChart nameless = new BarChart(right.caption(), right.unit(), right.digits(), right.bars().stream().map(b -> new BarChart.Bar("", b.value(), b.role())).toList());
-        return Sheets.beside("What matters", List.of(perTolerance(s, width * NAMED, measure).drawing(), nameless.draw(width * (1 - NAMED), measure).drawing()));
+        double narrow = Math.max(NAMELESS_LEAST, width * NAMELESS);
+        return Sheets.beside("What matters", List.of(perTolerance(s, width - narrow, measure).drawing(), nameless.draw(narrow, measure).drawing()));
     }
 
     /** How much more of an input the second chart tells of: 0.01 mm, or one thousandth of an inch; of a share 1 %. */

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 
 import culm.blank.rules.Severity;
 import culm.figures.Clip;
+import culm.figures.Lines;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.workbench.internal.look.Look;
@@ -25,6 +26,7 @@ import culm.workbench.internal.widgets.SignPainter;
 /** Name and one sentence under it with its sign; beside them what can be chosen or done. */
 public final class BenchHeader extends Composite {
     private static final int LEFT = 18;
+    private static final int SIGN = 18;
     private final Look look;
     private final Canvas strip;
     private final List<LinkText> links = new ArrayList<>();
@@ -51,8 +53,9 @@ public final class BenchHeader extends Composite {
         look.dress(this, Role.PAPER, Role.INK);
         strip = new Canvas(this, SWT.DOUBLE_BUFFERED);
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, true);
-        data.heightHint = (int) Math.ceil(line(Size.TITLE) + line(Size.HEADING) + 18);
         strip.setLayoutData(data);
+        fit();
+        strip.addListener(SWT.Resize, e -> fit());
         look.dress(strip, Role.PAPER, Role.INK);
         look.onChange(strip, strip::redraw);
         strip.addListener(SWT.Paint, this::paint);
@@ -86,6 +89,7 @@ public final class BenchHeader extends Composite {
         name = newName;
         sentence = newSentence;
         sign = now;
+        fit();
         strip.setToolTipText(sentence);
         strip.redraw();
     }
@@ -93,6 +97,22 @@ public final class BenchHeader extends Composite {
     /** {@return the sentence that stands there} */
     public String sentence() {
         return sentence;
+    }
+
+    /** The sentence in as many lines as it needs: none of it may hide. */
+    private List<String> lines() {
+        int room = strip.getClientArea().width;
+        return Lines.of(sentence, look.measure(), Size.HEADING, false, room == 0 ? 2000 : Math.max(200, room - LEFT - SIGN - 4));
+    }
+
+    /** As high as name and sentence need. */
+    private void fit() {
+        GridData data = (GridData) strip.getLayoutData();
+        int height = (int) Math.ceil(line(Size.TITLE) + Math.max(1, lines().size()) * line(Size.HEADING) + 18);
+        if (data.heightHint != height) {
+            data.heightHint = height;
+            strip.requestLayout();
+        }
     }
 
     private double line(Size size) {
@@ -110,9 +130,12 @@ public final class BenchHeader extends Composite {
         if (sign.isPresent()) {
             SignPainter.paint(e.gc, look, sign.get(), LEFT + 6, y + (int) (line(Size.HEADING) / 2));
             e.gc.setForeground(look.colour(sign.get() == Severity.WARNING ? Role.INK : SignPainter.role(sign.get())));
-            x += 18;
+            x += SIGN;
         }
         e.gc.setFont(look.font(Size.HEADING, SWT.NORMAL));
-        e.gc.drawString(Clip.to(sentence, look.measure(), Size.HEADING, room - x - 4), x, y, true);
+        for (String line : lines()) {
+            e.gc.drawString(line, x, y, true);
+            y += (int) line(Size.HEADING);
+        }
     }
 }

@@ -9,6 +9,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
@@ -24,6 +25,7 @@ import culm.workbench.internal.widgets.LinkText;
 public final class AxisRow extends Composite {
     private static final int WHAT = 210;
     private static final int VALUES = 240;
+    private static final int LEAST = 120;
     private final Workshop workshop;
     private final StudioParts parts;
     private final Combo what;
@@ -40,7 +42,7 @@ public final class AxisRow extends Composite {
         this.workshop = workshop;
         this.parts = parts;
         workshop.look().dress(this, Role.PAPER, Role.INK);
-        GridLayout layout = new GridLayout(4, false);
+        GridLayout layout = new GridLayout(5, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         setLayout(layout);
@@ -54,7 +56,7 @@ public final class AxisRow extends Composite {
         });
         values = new Text(this, SWT.BORDER);
         values.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-        values.setLayoutData(wide(VALUES));
+        values.setLayoutData(shrinking());
         values.setToolTipText("Values: 70 to 75 by 0.5, or 70 to 75 in 11, or 70; 71.5; 73");
         values.setData("culm.explore", "values");
         typed = new TypedValues(values, workshop.units(), list::changed);
@@ -65,6 +67,23 @@ public final class AxisRow extends Composite {
         LinkText drop = new LinkText(this, workshop.look(), "without", Size.BODY);
         drop.setToolTipText("This does not vary");
         drop.onClick(() -> list.drop(this));
+        new Label(this, SWT.NONE).setLayoutData(rest());
+        setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+    }
+
+    /** Gives way where there is little room, so that all of the row is seen. */
+    private static GridData shrinking() {
+        GridData data = wide(VALUES);
+        data.horizontalAlignment = SWT.FILL;
+        data.grabExcessHorizontalSpace = true;
+        data.minimumWidth = LEAST;
+        return data;
+    }
+
+    private static GridData rest() {
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        data.widthHint = 0;
+        return data;
     }
 
     private static GridData wide(int width) {

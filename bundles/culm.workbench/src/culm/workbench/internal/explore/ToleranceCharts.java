@@ -2,6 +2,7 @@ package culm.workbench.internal.explore;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -36,9 +37,12 @@ final class ToleranceCharts extends Composite {
     private Limits limits = Limits.STANDARD;
     private IntervalChart rules = new IntervalChart("", List.of());
     private int reasons;
+    private final IntSupplier room;
 
-    ToleranceCharts(Composite parent, Workshop workshop) {
+    /** @param room the height that it fills where it needs less */
+    ToleranceCharts(Composite parent, Workshop workshop, IntSupplier room) {
         super(parent, SWT.NONE);
+        this.room = room;
         this.look = workshop.look();
         look.dress(this, Role.PAPER, Role.INK);
         turns = new ChartCanvas(this, workshop, "Turns left of many blanks");
@@ -107,14 +111,23 @@ final class ToleranceCharts extends Composite {
     private final class Below extends Layout {
         @Override
         protected Point computeSize(Composite composite, int wHint, int hHint, boolean flush) {
-            return new Point(wHint == SWT.DEFAULT ? 400 : wHint, hHint == SWT.DEFAULT ? 400 : hHint);
+            int width = wHint == SWT.DEFAULT ? 400 : wHint;
+            return new Point(width, hHint == SWT.DEFAULT ? Math.max(room.getAsInt(), LEAST + ofRules(width) + ofCauses()) : hHint);
+        }
+
+        private int ofRules(int width) {
+            return (int) rules.height(width, ROW, look.measure());
+        }
+
+        private int ofCauses() {
+            return reasons == 0 ? 0 : 46 + CAUSE * reasons;
         }
 
         @Override
         protected void layout(Composite composite, boolean flush) {
             Rectangle area = getClientArea();
-            int ofRules = (int) rules.height(area.width, ROW, look.measure());
-            int ofCauses = reasons == 0 ? 0 : 46 + CAUSE * reasons;
+            int ofRules = ofRules(area.width);
+            int ofCauses = ofCauses();
             int high = Math.max(LEAST, area.height - ofRules - ofCauses);
             turns.setBounds(area.x, area.y, area.width, high);
             shares.setBounds(area.x, area.y + high, area.width, ofRules);

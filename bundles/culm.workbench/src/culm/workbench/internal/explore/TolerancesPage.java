@@ -25,6 +25,7 @@ import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignSession;
 import culm.workbench.internal.graphs.Figure;
 import culm.workbench.internal.widgets.LinkText;
+import culm.workbench.internal.widgets.ScrollPage;
 
 /** How many of many blanks will work, each drawn within the give or take of its inputs. */
 public final class TolerancesPage extends Composite {
@@ -38,6 +39,7 @@ public final class TolerancesPage extends Composite {
     private final RunBar bar;
     private final Label sentence;
     private final Label turns;
+    private final ScrollPage scroll;
     private final ToleranceCharts charts;
     private Optional<ToleranceResult> result = Optional.empty();
     private Blank ranOn;
@@ -85,19 +87,13 @@ public final class TolerancesPage extends Composite {
         bar = new RunBar(right, workshop.look());
         bar.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         bar.onRun(this::run);
-        sentence = label(right, "Draws many blanks within what each input may be, and judges every one.");
-        sentence.setFont(workshop.look().font(Size.HEADING, SWT.BOLD));
-        sentence.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
-        workshop.look().dress(sentence, Role.PAPER, Role.INK);
-        turns = new Label(right, SWT.WRAP);
-        turns.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-        workshop.look().dress(turns, Role.PAPER, Role.INK);
-        GridData wrapped = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
-        wrapped.widthHint = 100;
-        turns.setLayoutData(wrapped);
+        sentence = wrapped(right, Size.HEADING, SWT.BOLD);
+        sentence.setText("Draws many blanks within what each input may be, and judges every one.");
+        turns = wrapped(right, Size.BODY, SWT.NORMAL);
         workshop.look().onChange(turns, this::ink);
-        charts = new ToleranceCharts(right, workshop);
-        charts.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        scroll = new ScrollPage(right, workshop.look());
+        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        charts = new ToleranceCharts(scroll.content(), workshop, () -> scroll.getClientArea().height);
     }
 
     private Composite column(int columns) {
@@ -109,6 +105,16 @@ public final class TolerancesPage extends Composite {
         column.setLayout(layout);
         workshop.look().dress(column, Role.PAPER, Role.INK);
         return column;
+    }
+
+    private Label wrapped(Composite parent, Size size, int style) {
+        Label label = new Label(parent, SWT.WRAP);
+        label.setFont(workshop.look().font(size, style));
+        workshop.look().dress(label, Role.PAPER, Role.INK);
+        GridData data = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        data.widthHint = 100;
+        label.setLayoutData(data);
+        return label;
     }
 
     private Label label(Composite parent, String words) {
@@ -176,6 +182,7 @@ public final class TolerancesPage extends Composite {
         turns.setText(now.blanks() == 0 ? "" : turns(now));
         charts.show(now);
         turns.getParent().layout();
+        scroll.fit();
     }
 
     private static String turns(ToleranceResult r) {

@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 
 import culm.bench.plots.MapPlot;
@@ -87,10 +88,9 @@ public final class VariantsPage extends Composite {
         wide(plan);
         bar = plan.bar();
         bar.onRun(this::run);
-        Composite line = row(2);
+        Composite line = wrapped();
         sights = new Choice(line, workshop.look(), Size.BODY, List.of("Table", "Map", "Parallel axes"), i -> look(Sight.values()[i]));
         sightBar = new SightBar(line, workshop.look(), workshop.units(), this::reorder, this::relined);
-        sightBar.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         stack = new Composite(this, SWT.NONE);
         stack.setLayout(new StackLayout());
         stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -116,11 +116,15 @@ public final class VariantsPage extends Composite {
         look(Sight.TABLE);
     }
 
-    private Composite row(int columns) {
+    /** A row whose end goes below its beginning where there is no room beside it. */
+    private Composite wrapped() {
         Composite row = new Composite(this, SWT.NONE);
-        GridLayout layout = new GridLayout(columns, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
+        RowLayout layout = new RowLayout();
+        layout.marginLeft = 0;
+        layout.marginRight = 0;
+        layout.marginTop = 0;
+        layout.marginBottom = 0;
+        layout.center = true;
         row.setLayout(layout);
         workshop.look().dress(row, Role.PAPER, Role.INK);
         wide(row);
