@@ -23,6 +23,8 @@ public final class PlannedTable {
     private static final double ROW = 22;
     private static final double LEFT = 14;
 
+    private static final double BESIDE = 290;
+
     private record Row(String words, OptionalDouble planned, OptionalDouble measured, boolean length) {
         /** Decimals that show the reading whole, a planned length until it is measured; one or two. */
         int digits() {
@@ -53,10 +55,11 @@ public final class PlannedTable {
         pen.text("lengths in " + unit.sign(), LEFT, 14, Anchor.START, Size.SMALL, Role.QUIET); // once: beside each row it would meet the numbers
         String[] heads = {"planned", "measured", "more"};
         for (int i = 0; i < heads.length; i++) {
-            pen.text(heads[i], ends[i], 14, Anchor.END, Size.SMALL, Role.QUIET);
+            pen.text(heads[i], ends[i], w < BESIDE ? 14 + ROW : 14, Anchor.END, Size.SMALL, Role.QUIET);
         }
         List<String> words = new ArrayList<>();
-        double y = 20;
+        double below = w < BESIDE ? ROW : 0; // where words and numbers would meet, the numbers stand below
+        double y = 20 + (below > 0 ? ROW : 0);
         for (Row row : rows) {
             if (row.words().equals("turns left")) {
                 pen.line(LEFT, y + 3, w - 10, y + 3, Role.RULE, Style.THIN);
@@ -67,6 +70,7 @@ public final class PlannedTable {
             String seen = row.number(row.measured(), unit);
             String more = both ? Numbers.signed(Numbers.difference(seen, plan)) : "";
             pen.text(row.words(), LEFT, y + 15, Anchor.START, Size.BODY, Role.QUIET);
+            y += below;
             pen.text(plan, ends[0], y + 15, Anchor.END, Size.BODY, Role.INK);
             pen.text(seen, ends[1], y + 15, Anchor.END, Size.BODY, Role.INK);
             pen.bold(more, ends[2], y + 15, Anchor.END, Size.BODY, Role.INK);
