@@ -15,6 +15,7 @@ import culm.explore.Watcher;
 import culm.figures.Drawing;
 import culm.figures.Lengths;
 import culm.figures.TextMeasure;
+import culm.figures.Ticks;
 import culm.figures.chart.ChartDrawing;
 import culm.workbench.internal.graphs.Figure;
 
@@ -35,13 +36,15 @@ record MapMade(Blank base, Judging judging, TwoWayMap map, MapPlot.Lines lines) 
         return new MapMade(study.base(), judging, map, lines);
     }
 
+    /** @param count of values, at most */
     private static Axis.Numbers spread(Axis.Numbers axis, int count) {
         double low = java.util.Arrays.stream(axis.values()).min().orElseThrow();
         double high = java.util.Arrays.stream(axis.values()).max().orElseThrow();
         if (low == high) {
             throw new IllegalArgumentException(axis.label() + " has one value only; a map needs two ends.");
         }
-        return Axis.Numbers.spaced(axis.id(), axis.label(), low, high, count);
+        // Round steps: a crossing that is clicked is told, and used, as it can be set at the bench.
+        return Axis.Numbers.stepped(axis.id(), axis.label(), low, high, Ticks.niceStep((high - low) / (count - 1) * 0.999));
     }
 
     /** Whether it was stopped before its end: then it has no regions. */
