@@ -17,9 +17,9 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import culm.blank.rules.Severity;
 import culm.figures.Role;
 import culm.figures.Size;
-import culm.blank.rules.Severity;
 import culm.model.LogEntry;
 import culm.model.Quantity;
 import culm.model.text.Numbers;
@@ -96,6 +96,9 @@ final class FieldRow {
             }
         });
         text.control().addListener(SWT.Traverse, e -> {
+            if (!refused.isEmpty() && text.text().equals(words(now()))) {
+                entered(Optional.empty()); // typed back as it was, or given back
+            }
             if (e.detail == SWT.TRAVERSE_RETURN && refused.isEmpty()) {
                 form.next(this);
             }
@@ -210,7 +213,15 @@ final class FieldRow {
         return now instanceof LocalDate day ? day.toString() : now.toString();
     }
 
-    /** Something was changed, or another blank is shown: what was refused before is over, unless it is still being typed. */
+    /** Another blank is shown: what was typed and not taken was meant for the one before. */
+    void another() {
+        refused = "";
+        if (text != null) {
+            text.giveBackQuietly();
+        }
+    }
+
+    /** Something was changed: what was refused before is over, unless it is still being typed. */
     void changed() {
         if (text == null || !text.control().isFocusControl()) {
             refused = "";

@@ -134,6 +134,7 @@ final class LogForm extends Composite {
         if (other && entry.isPresent()) {
             settle();
             left = refusedOf(entry.get()); // it is lost with this, which is to be seen
+            rows.forEach(FieldRow::another);
         }
         entry = now;
         rows.forEach(r -> r.enable(now.isPresent()));
