@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.Quantity;
+import culm.geometry.words.Told;
 
 /**
  * The numbers every blank has, whatever its profiles: described once, by path. A path is a part's name, a dot, and the id of the
@@ -86,15 +88,15 @@ public final class Inputs {
         put(all, CHECK_TURNS, "turns of thin thread", Quantity.COUNT, 1, 200, ABSENT, 0, false, "Turns of thin thread wound around the staple's top to measure its perimeter.");
         length(all, CHECK_THREAD, "thin thread", 0.01, 1, ABSENT, 0.01, false, "Diameter of that thin thread.");
         length(all, CHECK_LENGTH, "unwound length", 1, 5000, ABSENT, 0.5, false, "Length of that thread, unwound.");
-        length(all, TUBE, "tube", 5, 30, 10.5, 0.2, true, "Diameter of the tube of cane. Common practice for oboe 10 to 10.5.");
+        length(all, TUBE, "tube", 5, 30, 10.5, 0.2, true, "Diameter of the tube of cane. Common practice for oboe " + span(10, 10.5) + ".");
         length(all, FOLDED_LENGTH, "folded length", 5, 120, 37, 0.2, true, "From the fold to the end of the cane.");
         length(all, EARS_WIDTH, "ears, extra width", 0, 10, ABSENT, 0.1, false, "Extra width left on each side at the fold; clipped after tying.");
         length(all, EARS_LENGTH, "ears, length", 0, 30, ABSENT, 0.2, false, "How far the ears reach from the fold.");
-        length(all, TIE_LENGTH, "tie length", 10, 150, 72, 0.3, true, "From the bottom of the staple to the fold, as tied. Common practice for oboe 72, 70 to 75 occur.");
+        length(all, TIE_LENGTH, "tie length", 10, 150, 72, 0.3, true, "From the bottom of the staple to the fold, as tied. Common practice for oboe " + span(72) + ", " + span(70, 75) + " occur.");
         length(all, WRAP_TOP, "top of the wrap", 1, 100, 46.5, 0.2, true, "Where the thread stops; never above the staple's top.");
         length(all, WRAP_BOTTOM, "bottom of the wrap", 0, 100, ABSENT, 0.3, false, "Where the thread ends below; left out, it is the cork's top.");
-        length(all, FINISHED, "finished length", 5, 150, ABSENT, 0.3, true, "From the bottom of the staple to the tip of the finished reed. Common practice for oboe 70.");
-        length(all, THREAD_DIAMETER, "thread", 0.02, 2, 0.41, 0.02, true, "Diameter of the thread. FF is taken as 0.41; measure turns side by side.");
+        length(all, FINISHED, "finished length", 5, 150, ABSENT, 0.3, true, "From the bottom of the staple to the tip of the finished reed. Common practice for oboe " + span(70) + ".");
+        length(all, THREAD_DIAMETER, "thread", 0.02, 2, 0.41, 0.02, true, "Diameter of the thread. FF is taken as " + span(0.41) + "; measure turns side by side.");
         length(all, THREAD_PITCH, "turn to turn", 0.02, 5, 0.41, 0.02, false, "Height of one turn; with no gaps, the thread's diameter.");
         put(all, START_TURNS, "start below the top", Quantity.COUNT, 0, 60, 5, 0, false, "How many turns below the top of the wrap the thread starts.");
         length(all, CROOKED, "crooked by", -2, 2, 0, 0, false, "Both blades moved to the same side; positive opens the left side.");
@@ -109,6 +111,10 @@ public final class Inputs {
     private static void length(Map<String, Parameter> all, String path, String label, double min, double max, double standard, double tolerance,
             boolean first, String help) {
         put(all, path, label, Quantity.LENGTH, min, max, standard, tolerance, first, help);
+    }
+
+    private static String span(double... mm) {
+        return DoubleStream.of(mm).mapToObj(v -> Told.given(v, v == Math.rint(v) ? String.valueOf((long) v) : String.valueOf(v))).collect(Collectors.joining(" to ")) + " " + Told.UNIT;
     }
 
     private static void put(Map<String, Parameter> all, String path, String label, Quantity quantity, double min, double max, double standard,

@@ -8,9 +8,6 @@ import culm.geometry.shape.ShapeWidth;
 
 /** What a blank's inside widths are as its edges stand now: to begin with, where they are to be measured. */
 public final class InsideWidths {
-    private static final int PLACES = 8;
-    private static final double HUNDREDTHS = 100;
-
     private InsideWidths() {
     }
 
@@ -23,7 +20,7 @@ public final class InsideWidths {
     public static List<double[]> of(Blank blank) {
         try {
             Seam seam = new Seam(blank);
-            return places(seam.parts()).mapToObj(s -> new double[] {rounded(s), rounded(at(seam, s))}).toList();
+            return places(seam.parts()).mapToObj(s -> new double[] {OwnPlaces.rounded(s), OwnPlaces.rounded(at(seam, s))}).toList();
         } catch (GeometryException cannotBeComputed) {
             return List.of();
         }
@@ -36,14 +33,6 @@ public final class InsideWidths {
 
     private static DoubleStream places(Parts parts) {
         ShapeWidth width = parts.width();
-        double from = width.from();
-        double to = Math.min(width.to(), parts.foldedLength());
-        double[] rows = DoubleStream.of(width.breaks()).filter(s -> s > from && s < to).toArray();
-        DoubleStream between = rows.length > 0 ? DoubleStream.of(rows) : DoubleStream.iterate(1, i -> i + 1).limit(PLACES - 2).map(i -> from + (to - from) * i / (PLACES - 1));
-        return DoubleStream.concat(DoubleStream.concat(DoubleStream.of(from), between), DoubleStream.of(to));
-    }
-
-    private static double rounded(double mm) {
-        return Math.rint(mm * HUNDREDTHS) / HUNDREDTHS;
+        return OwnPlaces.between(width.from(), Math.min(width.to(), parts.foldedLength()), width.breaks());
     }
 }

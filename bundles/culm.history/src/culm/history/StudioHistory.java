@@ -227,7 +227,7 @@ public final class StudioHistory implements AutoCloseable {
             for (String each : names) {
                 write(each, Trees.bytes(git.getRepository(), then.get(each)));
             }
-            keep("Back to the version of " + version.when() + ": " + version.title());
+            keep(Version.backTo(version));
             return null;
         });
     }

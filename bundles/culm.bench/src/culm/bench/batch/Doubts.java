@@ -8,7 +8,8 @@ import culm.geometry.words.Told;
 
 /**
  * Finds readings that are probably slips: repeats of one staple that differ by more than the caliper can explain, tops entered with the
- * axes changed over, and staples far from the rest of the batch. Marks only; whether a staple is left out is for the maker to say.
+ * axes changed over, and staples far from the rest of the batch. Marks only; whether a staple is left out is for the maker to say,
+ * and of one that was set aside nothing is asked any more.
  * <p>Far is measured by the modified z-score, 0.6745 (x - median) / MAD beyond 3.5 (Iglewicz and Hoaglin 1993, from memory), with a MAD of
  * at least the caliper's largest error, so that a batch of equals does not make an outlier of one hundredth.
  */
@@ -21,7 +22,8 @@ public final class Doubts {
     }
 
     /** Every reading in doubt, in the order of the staples. */
-    public static List<Doubt> in(StapleBatch batch) {
+    public static List<Doubt> in(StapleBatch whole) {
+        StapleBatch batch = new StapleBatch(whole.name(), whole.staples().stream().filter(s -> s.setAside().isBlank()).toList(), whole.caliper(), whole.wrapBelowTop(), whole.by());
         List<Doubt> found = new ArrayList<>();
         Typical[] typical = new Typical[Dimension.values().length];
         for (Dimension dimension : Dimension.values()) {

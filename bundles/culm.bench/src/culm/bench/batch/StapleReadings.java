@@ -57,8 +57,8 @@ public record StapleReadings(String label, List<Double> lengths, List<Double> wi
         return middle(readings(dimension));
     }
 
-    /** The middle of some numbers, the mean of both middle ones for an even count. */
-    static OptionalDouble middle(List<Double> readings) {
+    /** {@return the middle of some numbers, the mean of both middle ones for an even count; empty for none} */
+    public static OptionalDouble middle(List<Double> readings) {
         if (readings.isEmpty()) {
             return OptionalDouble.empty();
         }

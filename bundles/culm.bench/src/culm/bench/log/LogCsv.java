@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import culm.bench.csv.Columns;
@@ -101,7 +102,10 @@ public final class LogCsv {
         for (CsvRow row : sheet.rows().subList(1, sheet.rows().size())) {
             LogRow cells = new LogRow(row, columns, file);
             Tied tied = cells.read();
-            if (cells.problems().isEmpty()) {
+            Optional<Tied> before = log.stream().filter(t -> t.number().equals(tied.number())).findFirst();
+            if (before.isPresent() && !tied.number().isEmpty()) {
+                problems.add(new FileProblem(Kind.BAD_VALUE, file, row.line(), tied.number(), LogChecks.sentence(tied.number(), before.get().line()) + "; the row was left out"));
+            } else if (cells.problems().isEmpty()) {
                 log.add(tied);
             } else {
                 problems.addAll(cells.problems());
@@ -134,7 +138,7 @@ public final class LogCsv {
         return csv.text();
     }
 
-    private static String yes(java.util.Optional<Boolean> value) {
+    private static String yes(Optional<Boolean> value) {
         return value.map(v -> v ? "yes" : "no").orElse("");
     }
 }

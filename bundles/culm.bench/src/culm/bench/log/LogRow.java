@@ -20,7 +20,6 @@ import culm.model.text.Numbers;
 final class LogRow {
     private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final double MOST_TURNS = 60;
-    private static final double LONGEST = 200;
     private final CsvRow row;
     private final Columns columns;
     private final String file;
@@ -46,8 +45,8 @@ final class LogRow {
         }
         TiedFrom from = new TiedFrom(cell("design"), cell("staple"), cell("staple batch"), cell("gouge"), cell("cane batch"), cell("shape"), cell("thread"));
         TiedHow how = new TiedHow(word("winding", "clockwise", "anticlockwise"), cell("cane held"), word("ends", "plain", "thinned", "bevelled"), yes("wire"), cell("sealing"));
-        Seen seen = new Seen(number("staple length", 0, LONGEST), number("tie length", 0, LONGEST), number("wrap top", 0, LONGEST), number("turns on left", -MOST_TURNS, MOST_TURNS),
-                number("turns on right", -MOST_TURNS, MOST_TURNS), leak("leak folded"), leak("leak cut"), yes("straight"), number("finished length", 0, LONGEST), yes("keeper"));
+        Seen seen = new Seen(length(LogMeasure.STAPLE), length(LogMeasure.TIE), length(LogMeasure.WRAP_TOP), turns("turns on left"),
+                turns("turns on right"), leak("leak folded"), leak("leak cut"), yes("straight"), length(LogMeasure.FINISHED), yes("keeper"));
         return new Tied(cell("number"), date(), cell("tied by"), cell("made for"), from, how, seen, cell("remarks"), row.line());
     }
 
@@ -55,17 +54,27 @@ final class LogRow {
         return columns.cell(row, name);
     }
 
-    private OptionalDouble number(String name, double least, double most) {
+    private OptionalDouble length(LogMeasure measure) {
+        OptionalDouble value = number(measure.column());
+        LogChecks.refusal(measure, value).ifPresent(why -> wrong(Kind.OUT_OF_RANGE, cell(measure.column()), why));
+        return value;
+    }
+
+    private OptionalDouble turns(String name) {
+        OptionalDouble value = number(name);
+        if (value.isPresent() && Math.abs(value.getAsDouble()) > MOST_TURNS) {
+            wrong(Kind.OUT_OF_RANGE, cell(name), "the " + name + " " + cell(name) + " is outside " + Numbers.format(-MOST_TURNS) + " to " + Numbers.format(MOST_TURNS));
+        }
+        return value;
+    }
+
+    private OptionalDouble number(String name) {
         String cell = cell(name);
         if (cell.isEmpty()) {
             return OptionalDouble.empty();
         }
         try {
-            double value = Numbers.parseTyped(cell);
-            if (value >= least && value <= most) {
-                return OptionalDouble.of(value);
-            }
-            wrong(Kind.OUT_OF_RANGE, cell, "the " + name + " " + cell + " is outside " + Numbers.format(least) + " to " + Numbers.format(most));
+            return OptionalDouble.of(Numbers.parseTyped(cell));
         } catch (NumberFormatException e) {
             wrong(Kind.NOT_A_NUMBER, cell, "the " + name + " \"" + cell + "\" " + e.getMessage());
         }

@@ -37,6 +37,15 @@ class DoubtsTest {
     }
 
     @Test
+    void ofAStapleThatWasSetAsideNothingIsAsked() {
+        StapleReadings slip = StapleReadings.of("x", 46.01, 3.38, 2.09);
+        StapleReadings aside = new StapleReadings("x", slip.lengths(), slip.wides(), slip.narrows(), "dented", "");
+        assertEquals(1, doubts(slip).size());
+        assertEquals(List.of(), doubts(aside));
+        assertEquals(List.of("y"), doubts(aside, StapleReadings.of("y", 46.01, 3.38, 2.09)).stream().map(d -> d.staple().label()).toList());
+    }
+
+    @Test
     void whatIsInDoubtIsToldInThousandths() {
         StapleReadings again = new StapleReadings("x", List.of(47.00, 47.01, 47.08), List.of(3.38), List.of(2.09), "", "");
         assertEquals("Repeated readings of length differ by 3.1 thou; this caliper explains 1.6 thou. Read it again.", Lengths.THOU.told(doubts(again).get(0).told()));

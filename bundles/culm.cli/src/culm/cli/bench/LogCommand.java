@@ -68,7 +68,7 @@ public final class LogCommand implements Command {
                   --out DIR        also writes log.csv, leaks.svg, keepers.svg, turns.svg and, where designs are known, expected.svg there
                   --save FILE      also writes the blanks as a new .log file
 
-                Shares come with their 95 % interval (Wilson). Ends with 0: every row was read, 1: some rows were left out and named,
+                Shares come with their 95 % interval (Wilson). Ends with 0: every row was read, 1: some blanks were left out or are in doubt, and named,
                 2: wrong usage, 3: unreadable input.
                 """;
     }

@@ -23,7 +23,7 @@ final class HistoryText {
     }
 
     void versions(List<Version> versions) {
-        versions.forEach(v -> out.printf("%s  %s UTC  %-16s %s%n", v.shortId(), WHEN.format(v.when()), v.who(), v.title()));
+        versions.forEach(v -> out.printf("%s  %s UTC  %-16s %s%n", v.shortId(), WHEN.format(v.when()), v.who(), v.title(WHEN)));
     }
 
     void kept(Optional<Version> version) {

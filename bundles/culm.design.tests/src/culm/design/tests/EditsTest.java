@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -35,6 +36,7 @@ import culm.design.edit.Edits;
 import culm.design.edit.PartResolver;
 import culm.design.edit.RowEntry;
 import culm.geometry.profile.Profiles;
+import culm.geometry.profile.Table;
 import culm.model.Design;
 import culm.model.Edges;
 import culm.model.How;
@@ -100,6 +102,8 @@ class EditsTest {
         m.put("setProfile of the gouge", e -> e.setProfile("gouge", PROFILES.gouges().find("culm.gouge.offset").orElseThrow()));
         m.put("setProfile of the gouge's end", e -> e.setProfile("gougeEnd", PROFILES.gouges().find("culm.gouge.concentric").orElseThrow()));
         m.put("setProfile of the shape", e -> e.setProfile("shape", PROFILES.shapes().find("culm.shape.waisted").orElseThrow()));
+        m.put("setProfile of the staple with rows of its own", e -> e.setProfile("staple", PROFILES.staples().find("culm.staple.measured").orElseThrow(),
+                Optional.of(Table.of(new double[] {0, 5.4, 5.4}, new double[] {46, 3.4, 2.1}))));
         m.put("gougeTwice that begins as the first", Edits::gougeTwice);
         m.put("removeGougeEnd there or not", Edits::removeGougeEnd);
         m.put("edgesByTwoWidths with rows", e -> e.edgesByTwoWidths(rows(0, 6.5, 37, 3.9)));

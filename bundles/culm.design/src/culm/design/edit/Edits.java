@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import culm.blank.rules.Fix;
 import culm.geometry.profile.ProfileType;
+import culm.geometry.profile.Table;
 import culm.model.Column;
 import culm.model.Design;
 import culm.model.Document;
@@ -211,9 +212,19 @@ public final class Edits {
      * @throws FileProblemException as {@link #setValue}
      */
     public Edit setProfile(String part, ProfileType type) throws FileProblemException {
+        return setProfile(part, type, Optional.empty());
+    }
+
+    /**
+     * The same for a type with a table of places that is to begin with rows of its own, assumed, and not with the usual ones.
+     *
+     * @param start these rows, in the order of the table's columns; empty for the usual ones
+     * @throws FileProblemException as {@link #setValue}
+     */
+    public Edit setProfile(String part, ProfileType type, Optional<Table> start) throws FileProblemException {
         return in(part, Words.apart(part) + " as " + type.name(), element -> {
             EStructuralFeature feature = Slots.profileFeature(element, part);
-            element.eSet(feature, new ProfileMaker(random).make(type, (culm.model.ProfileData) element.eGet(feature)));
+            element.eSet(feature, new ProfileMaker(random).make(type, (culm.model.ProfileData) element.eGet(feature), start));
         });
     }
 

@@ -3,11 +3,13 @@ package culm.design.edit;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import culm.geometry.profile.MeasuredPlaces;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
 import culm.geometry.profile.Table;
@@ -29,8 +31,8 @@ final class ProfileMaker {
         this.random = random;
     }
 
-    /** @param older the profile it takes the place of; null for none */
-    ProfileData make(ProfileType type, ProfileData older) {
+    /** @param older the profile it takes the place of; null for none; @param start the rows its table of places begins with; empty for the usual ones */
+    ProfileData make(ProfileType type, ProfileData older, Optional<Table> start) {
         ProfileData profile = ModelFactory.eINSTANCE.createProfileData();
         profile.setType(type.id());
         profile.setVersion(type.version());
@@ -46,7 +48,8 @@ final class ProfileMaker {
         for (TableParameter described : type.tables()) {
             TableData kept = older == null ? null
                     : older.getTables().stream().filter(t -> described.id().equals(t.getName()) && fits(described, t)).findFirst().orElse(null);
-            profile.getTables().add(kept != null ? EcoreUtil.copy(kept) : usual(described));
+            profile.getTables().add(kept != null ? EcoreUtil.copy(kept)
+                    : start.filter(t -> described.id().equals(MeasuredPlaces.PLACES)).map(t -> assumed(described, t)).orElseGet(() -> rows(described, described.standard())));
         }
         return profile;
     }
@@ -64,11 +67,16 @@ final class ProfileMaker {
         return value;
     }
 
-    private TableData usual(TableParameter described) {
+    private TableData assumed(TableParameter described, Table start) {
+        TableData data = rows(described, start);
+        described.columns().stream().skip(1).forEach(c -> TableEdits.column(data, c.id()).setHow(How.ASSUMED));
+        return data;
+    }
+
+    private TableData rows(TableParameter described, Table rows) {
         TableData data = ModelFactory.eINSTANCE.createTableData();
         data.setName(described.id());
         Set<String> taken = new HashSet<>();
-        Table rows = described.standard();
         for (int r = 0; r < rows.rows(); r++) {
             Map<String, Double> cells = new LinkedHashMap<>();
             for (int c = 0; c < rows.columns(); c++) {

@@ -22,15 +22,17 @@ public final class Reed {
     private final Blank blank;
     private final Seam seam;
     private final String problem;
+    private final boolean silent;
     private final Laid.Growth growth;
     private Outlines outlines;
 
     /** What was prepared before, with other numbers. */
-    private Reed(Assessment assessment, Reed prepared) {
+    private Reed(Assessment assessment, Reed prepared, boolean silent) {
         this.assessment = assessment;
         this.blank = prepared.blank;
         this.seam = prepared.seam;
         this.problem = prepared.problem;
+        this.silent = silent;
         this.growth = prepared.growth;
         this.outlines = prepared.outlines;
     }
@@ -47,6 +49,7 @@ public final class Reed {
         }
         seam = made;
         problem = why;
+        silent = false;
         growth = made == null ? new Laid.Growth(1, 1, 1, 0)
                 : new Laid.Growth(made.gougeWidthGrowth(), made.shapeGrowth(), made.thicknessGrowth(), blank.number(Inputs.DELTA));
     }
@@ -75,7 +78,17 @@ public final class Reed {
         if (fuller.blank() != blank) {
             throw new IllegalArgumentException("an assessment of another blank");
         }
-        return new Reed(fuller, this);
+        return new Reed(fuller, this, silent);
+    }
+
+    /** {@return the same that does not say why it cannot be drawn, for where that is told beside it} */
+    public Reed silent() {
+        return new Reed(assessment, this, true);
+    }
+
+    /** {@return whether it does not say so} */
+    boolean isSilent() {
+        return silent;
     }
 
     /** Its outlines, computed once. */
@@ -92,7 +105,7 @@ public final class Reed {
 
     /** Why the parts cannot be drawn, in one sentence; its lengths stand as {@link culm.geometry.words.Told} writes them. */
     public Optional<String> problem() {
-        return problem.isEmpty() ? Optional.empty() : Optional.of(problem);
+        return silent || problem.isEmpty() ? Optional.empty() : Optional.of(problem);
     }
 
     /** Whether the parts can be drawn. */

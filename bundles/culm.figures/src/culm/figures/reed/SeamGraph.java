@@ -78,7 +78,7 @@ final class SeamGraph {
 
     private void why(Pen pen) {
         double line = box.y() + 20;
-        for (String text : Lines.of(a.closing().refusal().map(look.unit()::told).orElse("The sides cannot be told."), measure, Size.BODY, false, box.width())) {
+        for (String text : Lines.of(a.closing().refusal().filter(why -> !reed.isSilent()).map(look.unit()::told).orElse("The sides cannot be told."), measure, Size.BODY, false, box.width())) {
             pen.text(text, box.x(), line, Anchor.START, Size.BODY, Role.DOES_NOT);
             line += Lines.height(measure, Size.BODY);
         }

@@ -10,7 +10,7 @@ import culm.geometry.words.Told;
 /** Thickness in the middle and at a half-chord x: c = R - t0, q = R - t_side, phi = asin(x/R), e = (c^2 - q^2)/(2 (c - q cos phi)), r = c - e. */
 public final class MiddleAndSide implements GougeType {
     private static final Parameter SIDE = Parameter.length("side", "gouge, side", 0.01, 3, 0.45, 0.02, true,
-            "Thickness near the side. Common practice for oboe 0.40 to 0.50.");
+            "Thickness near the side. Common practice for oboe " + Told.given(0.4, "0.40") + " to " + Told.given(0.5, "0.50") + " " + Told.UNIT + ".");
     private static final Parameter AT = Parameter.length("sideAt", "side measured at", 0.5, 15, 3.5, 0.1, false,
             "How far from the middle the side was measured, straight across (half-chord).");
 

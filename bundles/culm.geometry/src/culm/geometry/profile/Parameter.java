@@ -16,7 +16,7 @@ import culm.geometry.words.Told;
  * @param standard     value that is assumed when nothing was measured (common practice); NaN when the input may be absent
  * @param tolerance    usual give or take (plus or minus) of a measurement, in the same unit, not negative
  * @param measureFirst true when a maker can measure it with a caliper before anything else
- * @param help         one or two sentences: where to measure, what it does
+ * @param help         one or two sentences: where to measure, what it does; its lengths may be as {@link Told} keeps them
  */
 public record Parameter(String id, String label, Quantity quantity, double min, double max, double standard, double tolerance,
         boolean measureFirst, String help) {
@@ -35,6 +35,17 @@ public record Parameter(String id, String label, Quantity quantity, double min, 
     public static Parameter length(String id, String label, double min, double max, double standard, double tolerance,
             boolean measureFirst, String help) {
         return new Parameter(id, label, Quantity.LENGTH, min, max, standard, tolerance, measureFirst, help);
+    }
+
+    /** {@return one or two sentences: where to measure, what it does; lengths in mm} */
+    @Override
+    public String help() {
+        return Told.mm(help);
+    }
+
+    /** {@return the same, its lengths as {@link Told} keeps them} */
+    public String toldHelp() {
+        return help;
     }
 
     /** Whether the input may be left out. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 import org.eclipse.swt.SWT;
@@ -14,6 +15,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +54,23 @@ class FindingsTest extends StudioTest {
         command("culm.design.fix");
         shown(editor);
         assertFalse(String.valueOf(status(editor)).endsWith(worst), "it holds no more");
+    }
+
+    @Test
+    void whatTheStatusLineTellsGoesWithTheNextThingThatIsDone() throws Exception {
+        DesignEditor editor = open("trial-8-overwrapped.reed");
+        Canvas reed = ui(() -> figure("Reed"));
+        for (Consumer<Canvas> next : List.<Consumer<Canvas>>of(c -> mouse(c, SWT.MouseDown, 5, 5), c -> key(c, SWT.ESC, 0), c -> c.notifyListeners(SWT.Selection, new Event()))) {
+            command("culm.design.finding");
+            assertFalse(status(editor).isEmpty());
+            ui(() -> next.accept(reed));
+            assertEquals("", status(editor));
+            ui(editor::setFocus);
+            assertEquals("", status(editor), "nor does it come back");
+        }
+        command("culm.design.finding");
+        ui(() -> key(reed, SWT.SHIFT, 0));
+        assertFalse(status(editor).isEmpty(), "a key that is only held is nothing yet");
     }
 
     private String status(DesignEditor editor) throws Exception {

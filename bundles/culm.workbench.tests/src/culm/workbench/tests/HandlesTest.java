@@ -95,7 +95,7 @@ class HandlesTest extends StudioTest {
             key(canvas, SWT.ARROW_LEFT, 0);
         });
         shown(editor);
-        assertEquals("top of the wrap 46.4", ui(() -> session(editor).undoLabel().orElseThrow()));
+        assertEquals("top of the wrap 46.4\u2009mm", ui(() -> session(editor).undoLabel().orElseThrow()));
     }
 
     @Test

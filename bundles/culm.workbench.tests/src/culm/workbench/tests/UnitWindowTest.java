@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
@@ -29,6 +31,10 @@ class UnitWindowTest extends StudioTest {
             }
         });
         return all.toString();
+    }
+
+    private StyledText field(String path) {
+        return find(window().getShell(), StyledText.class).stream().filter(t -> path.equals(t.getData("culm.path"))).findFirst().orElseThrow();
     }
 
     @Test
@@ -74,6 +80,63 @@ class UnitWindowTest extends StudioTest {
             command("culm.window.mm");
         }
         assertTrue(ui(this::labels).contains("width at 26 mm"), ui(this::labels).toString());
+    }
+
+    @Test
+    void whatIsTypedIsReadInTheUnitInWhichItWasTyped() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        ui(() -> {
+            StyledText field = field("tie.length");
+            field.setFocus();
+            field.setText("71.2");
+        });
+        command("culm.window.thou");
+        try {
+            assertEquals(71.2, ui(() -> session(editor).blank().orElseThrow().blank().number(Inputs.TIE_LENGTH)), 1e-9);
+            ui(() -> {
+                StyledText field = field("tie.length");
+                field.setFocus();
+                field.setText("300"); // no tie length in thousandths, but one in mm would not be either
+            });
+            command("culm.window.mm");
+            assertEquals("71.2\u2009mm", ui(() -> field("tie.length").getText()), "what cannot be is given back");
+            assertEquals(71.2, ui(() -> session(editor).blank().orElseThrow().blank().number(Inputs.TIE_LENGTH)), 1e-9);
+        } finally {
+            command("culm.window.mm");
+        }
+    }
+
+    @Test
+    void anArrowKeyMovesAMarkByARoundStepOfTheUnit() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        Canvas canvas = ui(() -> figure("Reed"));
+        double before = ui(() -> session(editor).blank().orElseThrow().blank().number(Inputs.WRAP_TOP));
+        command("culm.window.thou");
+        try {
+            Point at = ui(() -> handle("wrapTop"));
+            ui(() -> {
+                mouse(canvas, SWT.MouseDown, at.x, at.y);
+                mouse(canvas, SWT.MouseUp, at.x, at.y);
+                key(canvas, SWT.ARROW_LEFT, 0);
+                key(canvas, SWT.ARROW_LEFT, 0);
+            });
+            assertEquals(before - 2 * 0.0254, ui(() -> session(editor).blank().orElseThrow().blank().number(Inputs.WRAP_TOP)), 1e-6);
+        } finally {
+            command("culm.window.mm");
+        }
+    }
+
+    @Test
+    void helpGivesItsLengthsInTheUnit() throws Exception {
+        open("trial-12.reed");
+        ui(() -> field("tie.length").setFocus());
+        until("its help is there", () -> find(window().getShell(), Label.class).stream().anyMatch(l -> l.getText().contains("Common practice for oboe 72 mm, 70 to 75 mm occur.")));
+        command("culm.window.thou");
+        try {
+            assertTrue(ui(() -> find(window().getShell(), Label.class).stream().map(Label::getText).toList()).stream().anyMatch(l -> l.contains("Common practice for oboe 2834.6 thou, 2755.9 to 2952.8 thou occur.")), ui(this::labels).toString());
+        } finally {
+            command("culm.window.mm");
+        }
     }
 
     @Test

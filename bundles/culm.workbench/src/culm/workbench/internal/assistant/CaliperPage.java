@@ -57,7 +57,7 @@ final class CaliperPage extends WizardPage {
             AskRow row = new AskRow(number.path().matches("(staple|gouge)\\..*") ? first : second, number.label(), number.parameter(), form, Double.NaN, this::check);
             row.mayBeEmpty(hint(number, form));
             row.control().setData("culm.ask", number.path());
-            row.control().addListener(SWT.FocusIn, e -> setMessage(number.parameter().help()));
+            row.control().addListener(SWT.FocusIn, e -> setMessage(form.help(number.parameter())));
             rows.put(number.path(), row);
         }
         scroll.setContent(area);

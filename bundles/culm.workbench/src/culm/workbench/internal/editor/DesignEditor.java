@@ -23,6 +23,7 @@ import culm.workbench.internal.limits.LimitsDialog;
 import culm.workbench.internal.plugins.WriteDialog;
 import culm.workbench.internal.sharing.Attempt;
 import culm.workbench.internal.sharing.FileEditor;
+import culm.workbench.internal.widgets.FootLine;
 import culm.workbench.internal.sharing.GuardBars;
 
 /** The editor for a design. */
@@ -54,6 +55,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
 
     private final PointerHeight pointer = new PointerHeight();
     private EditorBody body;
+    private FootLine foot;
     private Optional<Finding> told = Optional.empty();
 
     /** An editor. */
@@ -75,6 +77,7 @@ public final class DesignEditor extends FileEditor<DesignSession> {
     @Override
     protected void build(Composite parent) {
         body = new EditorBody(parent, workshop(), session(), pointer, this::refused);
+        foot = new FootLine(body.reed(), getEditorSite().getActionBars().getStatusLineManager(), () -> told = Optional.empty());
         body.reed().findings().onApply(this::apply);
         body.reed().findings().onSelect(this::select);
     }
@@ -103,10 +106,10 @@ public final class DesignEditor extends FileEditor<DesignSession> {
         body.reed().reed().mark(finding.path());
     }
 
-    /** The finding in the status line, as long as it is one of this design. */
+    /** The finding in the status line, until the next thing is done and as long as it is one of this design. */
     private void tell() {
         told = told.filter(workshop().units().now().told(session().shown().findings())::contains);
-        getEditorSite().getActionBars().getStatusLineManager().setMessage(told.map(f -> f.severity().word() + ": " + f.text()).orElse(null));
+        foot.say(told.map(f -> f.severity().word() + ": " + f.text()));
     }
 
     private void apply(Fix fix) {

@@ -8,17 +8,20 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
+import culm.blank.Inputs;
 import culm.blank.Mark;
 import culm.figures.Handle;
 import culm.figures.Scale;
 import culm.figures.reed.ReedDrawing;
+import culm.geometry.profile.Quantity;
 import culm.model.problem.FileProblemException;
-import culm.model.text.Numbers;
+import culm.workbench.internal.numbers.NumberForm;
+import culm.workbench.internal.numbers.Units;
 import culm.workbench.internal.sharing.Attempt;
 
 /**
  * Moves the marks of a reed with the mouse and the keys. A drag goes in tenths of a mm, with Shift in hundredths and ten
- * times slower; Escape gives back.
+ * times slower; the arrow keys go as they do in a field, by round steps of the unit that is shown; Escape gives back.
  */
 final class HandleMover {
     private static final double COARSE = 0.1;
@@ -26,15 +29,17 @@ final class HandleMover {
     private final ReedCanvas canvas;
     private final DesignSession session;
     private final PointerHeight pointer;
+    private final Units units;
     private final Consumer<FileProblemException> refused;
     private Optional<Handle> dragged = Optional.empty();
     private int grabbedAt;
     private double grabbedValue;
 
-    HandleMover(ReedCanvas canvas, DesignSession session, PointerHeight pointer, Consumer<FileProblemException> refused) {
+    HandleMover(ReedCanvas canvas, DesignSession session, PointerHeight pointer, Units units, Consumer<FileProblemException> refused) {
         this.canvas = canvas;
         this.session = session;
         this.pointer = pointer;
+        this.units = units;
         this.refused = refused;
         canvas.addListener(SWT.MouseDown, this::down);
         canvas.addListener(SWT.MouseMove, this::move);
@@ -58,8 +63,12 @@ final class HandleMover {
         throw new IllegalArgumentException("no mark is called " + id);
     }
 
-    private static String label(Mark mark, double value) {
-        return mark.label() + " " + Numbers.format(Math.rint(value * 100) / 100);
+    private NumberForm form(Mark mark) {
+        return NumberForm.of(Quantity.LENGTH, units.now(), Inputs.all().get(mark.path()).tolerance());
+    }
+
+    private String label(Mark mark, double value) {
+        return mark.label() + " " + form(mark).text(Math.rint(value * 1e6) / 1e6);
     }
 
     private OptionalDouble value(Mark mark) {
@@ -115,7 +124,7 @@ final class HandleMover {
     }
 
     private double clamped(Mark mark, double value) {
-        var described = culm.blank.Inputs.all().get(mark.path());
+        var described = Inputs.all().get(mark.path());
         return Math.max(described.min(), Math.min(described.max(), value));
     }
 
@@ -151,10 +160,10 @@ final class HandleMover {
         if (canvas.focusedHandle().isEmpty()) {
             return;
         }
-        double step = (e.stateMask & SWT.SHIFT) != 0 ? FINE : COARSE;
         Mark mark = mark(canvas.focusedHandle());
+        NumberForm form = form(mark);
         value(mark).ifPresent(now -> {
-            double to = Math.rint(clamped(mark, now + direction * step) * 1000) / 1000;
+            double to = clamped(mark, form.stepped(now, direction * ((e.stateMask & SWT.SHIFT) != 0 ? 1 : 10)));
             run(() -> session.gesture().step(mark.path(), to, label(mark, to)));
         });
     }

@@ -34,7 +34,7 @@ final class ReedPage extends Composite {
         super(parent, SWT.NONE);
         workshop.look().clear(this);
         reed = new ReedCanvas(this, workshop.look(), workshop.units(), pointer);
-        new HandleMover(reed, session, pointer, refused);
+        new HandleMover(reed, session, pointer, workshop.units(), refused);
         findings = new FindingsList(this, workshop.look());
         section = new SectionCanvas(this, workshop.look(), workshop.units(), pointer);
         numbers = new NumbersPanel(this, workshop.look(), workshop.units());

@@ -16,6 +16,7 @@ import culm.design.DesignedBlank;
 import culm.figures.reed.Reed;
 import culm.figures.reed.ReedDrawing;
 import culm.model.problem.FileProblem;
+import culm.workbench.internal.sharing.MissingNotice;
 
 /**
  * What an editor shows at one moment; everything in it belongs together.
@@ -48,14 +49,22 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
     static Shown of(DesignedBlank blank, Rules rules, List<Finding> always, Executor besides, Optional<LaidOut.Wanted> wanted) {
         // A plug-in could hold it up: then it is prepared after the assessment, which has seen to that.
         Optional<CompletableFuture<Reed>> prepared = blank.foreign() ? Optional.empty()
-                : Optional.of(CompletableFuture.supplyAsync(() -> Reed.of(Assessor.given(blank.blank())).ready(), besides));
+                : Optional.of(CompletableFuture.supplyAsync(() -> prepared(Assessor.given(blank.blank())), besides));
         Assessment assessment = blank.assess(besides);
-        Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> Reed.of(assessment).ready());
+        Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> prepared(assessment));
         Optional<LaidOut.Wanted> drawn = prepared.flatMap(p -> wanted);
         Optional<CompletableFuture<Optional<ReedDrawing>>> begun = drawn.map(w -> w.begin(reed, besides));
         List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
         LaidOut laidOut = drawn.map(w -> w.of(reed, begun.get())).orElse(LaidOut.NOTHING);
-        return new Shown(Optional.of(blank), Optional.of(assessment), findings, Verdict.of(assessment, findings), Optional.of(reed), List.of(), laidOut);
+        List<Finding> told = MissingNotice.without(findings, blank.blank());
+        Verdict verdict = new Verdict(Verdict.of(assessment, findings).sign(), Verdict.of(assessment, told).told());
+        return new Shown(Optional.of(blank), Optional.of(assessment), told, verdict, Optional.of(reed), List.of(), laidOut);
+    }
+
+    /** That a type is not here is told once, above all else. */
+    private static Reed prepared(Assessment assessment) {
+        Reed reed = Reed.of(assessment);
+        return (MissingNotice.types(assessment.blank()).isEmpty() ? reed : reed.silent()).ready();
     }
 
     /**
@@ -66,6 +75,6 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
      */
     static Shown of(List<FileProblem> problems) {
         return new Shown(Optional.empty(), Optional.empty(), List.of(),
-                new Verdict(Verdict.Sign.DOES_NOT, "cannot be told: " + problems.get(0).sentence()), Optional.empty(), problems, LaidOut.NOTHING);
+                new Verdict(Verdict.Sign.DOES_NOT, "where the sides close cannot be told"), Optional.empty(), problems, LaidOut.NOTHING);
     }
 }

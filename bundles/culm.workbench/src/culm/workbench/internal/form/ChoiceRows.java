@@ -2,6 +2,7 @@ package culm.workbench.internal.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -15,8 +16,10 @@ import culm.design.edit.Edits;
 import culm.design.edit.RowEntry;
 import culm.figures.Role;
 import culm.figures.Size;
+import culm.geometry.profile.MeasuredPlaces;
 import culm.geometry.profile.Parameter;
 import culm.geometry.profile.ProfileType;
+import culm.geometry.profile.Table;
 import culm.geometry.shape.MeasuredShape;
 import culm.model.Edges;
 import culm.model.Moisture;
@@ -53,9 +56,10 @@ public final class ChoiceRows {
      * @param part the part's word
      * @param types the kinds there are
      * @param now the id of the kind it has; null for none
+     * @param places the rows to begin with where it is to be measured at places; empty for the kind's usual ones
      */
-    public void kind(String part, List<? extends ProfileType> types, Supplier<String> now) {
-        kind("kind of " + part, part, types, now);
+    public void kind(String part, List<? extends ProfileType> types, Supplier<String> now, Supplier<Optional<Table>> places) {
+        kind("kind of " + part, part, types, now, places);
     }
 
     /**
@@ -68,14 +72,14 @@ public final class ChoiceRows {
         row("along the cane", List.of("the same gouge", "another at the end"), List.of(), () -> end.get() == null ? 0 : 1,
                 chosen -> chosen == 0 ? Edits::removeGougeEnd : Edits::gougeTwice, "along the cane");
         if (end.get() != null) {
-            kind("kind at the end", "gougeEnd", types, end);
+            kind("kind at the end", "gougeEnd", types, end, Optional::empty);
         }
     }
 
-    private void kind(String words, String part, List<? extends ProfileType> types, Supplier<String> now) {
+    private void kind(String words, String part, List<? extends ProfileType> types, Supplier<String> now, Supplier<Optional<Table>> places) {
         List<String> ids = types.stream().map(ProfileType::id).toList();
         row(words, types.stream().map(ProfileType::name).toList(), types.stream().map(ProfileType::help).toList(), () -> at(ids, now.get()),
-                chosen -> edits -> edits.setProfile(part, types.get(chosen)), words + ":");
+                chosen -> edits -> edits.setProfile(part, types.get(chosen), types.get(chosen) instanceof MeasuredPlaces ? places.get() : Optional.empty()), words + ":");
     }
 
     /**

@@ -130,7 +130,7 @@ public final class Details extends Composite {
             trouble = "";
         }
         Parameter described = row.item().parameter();
-        set(help, trouble.isEmpty() ? described.help() : trouble);
+        set(help, trouble.isEmpty() ? row.form().help(described) : trouble);
         help.setForeground(context.look().colour(trouble.isEmpty() ? Role.INK : Role.DOES_NOT));
         NumberForm form = row.form();
         String usual = described.optional() || !context.usual() ? "" : ", usual " + form.text(described.standard());

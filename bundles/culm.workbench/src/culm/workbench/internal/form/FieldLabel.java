@@ -17,7 +17,7 @@ import culm.workbench.internal.look.Look;
 import culm.workbench.internal.widgets.SignPainter;
 
 /** The words beside a field, in two lines where one is too short for them, with a sign when there is a finding about it. */
-final class FieldLabel extends Canvas {
+public final class FieldLabel extends Canvas {
     private static final int SIGN = 16;
     /** Room for its words in a narrow form, points. */
     static final int NARROW = 124;
@@ -27,7 +27,15 @@ final class FieldLabel extends Canvas {
     private List<String> lines = List.of();
     private Optional<Severity> sign = Optional.empty();
 
-    FieldLabel(Composite parent, Look look, String words, int widest) {
+    /**
+     * Words without a sign.
+     *
+     * @param parent where they go
+     * @param look colours and fonts
+     * @param words what they say
+     * @param widest room for them in one line, points
+     */
+    public FieldLabel(Composite parent, Look look, String words, int widest) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.look = look;
         this.widest = widest;
@@ -62,7 +70,8 @@ final class FieldLabel extends Canvas {
         }
     }
 
-    void sign(Optional<Severity> now) {
+    /** Shows a sign, or none. */
+    public void sign(Optional<Severity> now) {
         if (!sign.equals(now)) {
             sign = now;
             redraw();

@@ -43,7 +43,6 @@ public final class NumberRow {
         label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         field = new NumberField(parent, context.look());
         field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
-        label.setToolTipText(item.parameter().help());
         field.control().setData("culm.path", item.path());
         field.onEnter(this::enter);
         field.onStep(this::step);
@@ -96,6 +95,7 @@ public final class NumberRow {
         shown = value;
         signed = sign;
         label.say(words());
+        label.setToolTipText(form().help(item.parameter()));
         label.sign(wrong.isEmpty() ? sign : Optional.of(Severity.ERROR));
         boolean bad = !wrong.isEmpty() || sign.filter(s -> s == Severity.ERROR).isPresent();
         field.lock(context.locked());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.layout.RowLayout;
@@ -37,6 +38,8 @@ final class HistoryBody {
     private final Composite all;
     private final Label sentence;
     private final Composite links;
+    /** The toolkit gives a choice no edge of its own in the dark. */
+    private final Composite framed;
     private final Combo which;
     private final VersionsList versions;
     private final ChangesText changes;
@@ -68,9 +71,16 @@ final class HistoryBody {
         links.setLayout(row);
         look.dress(links, Role.PAPER, Role.INK);
         links.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false, 2, 1));
-        which = new Combo(all, SWT.READ_ONLY);
+        framed = new Composite(all, SWT.NONE);
+        FillLayout edge = new FillLayout();
+        edge.marginWidth = 1;
+        edge.marginHeight = 1;
+        framed.setLayout(edge);
+        framed.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        look.dress(framed, Role.RULE, Role.INK);
+        which = new Combo(framed, SWT.READ_ONLY);
         which.setFont(look.font(Size.BODY, SWT.NORMAL));
-        which.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        look.dress(which, Role.PANEL, Role.INK);
         which.setItems("everything in the studio");
         which.select(0);
         which.addListener(SWT.Selection, e -> ask());
@@ -133,7 +143,7 @@ final class HistoryBody {
         }
         fillFiles();
         say();
-        which.setVisible(now.on());
+        framed.setVisible(now.on());
         versions.table().setVisible(now.on());
         versions.show(now);
         showChanges();
@@ -198,7 +208,7 @@ final class HistoryBody {
         Version version = chosen.get();
         Optional<Version> before = versions.before();
         if (before.isEmpty()) {
-            changes.show(heading(version), version.note(), List.of());
+            changes.show(heading(version), VersionsList.note(version), List.of());
             return;
         }
         Optional<Path> file = file();

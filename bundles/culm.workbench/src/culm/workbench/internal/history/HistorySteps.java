@@ -22,6 +22,7 @@ import culm.history.Meeting;
 import culm.history.Received;
 import culm.history.StudioHistory;
 import culm.history.Version;
+import culm.model.studio.StudioEntry;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.sharing.CompareDialog;
 import culm.workbench.internal.sharing.Compared;
@@ -163,7 +164,7 @@ final class HistorySteps {
     }
 
     void back(Version version, Optional<Path> file) {
-        String what = file.map(f -> f.getFileName().toString()).orElse("every file of the studio");
+        String what = file.map(f -> workshop.studio().index().flatMap(i -> i.entries().stream().filter(e -> e.file().equals(f)).findFirst()).map(StudioEntry::title).orElse(f.getFileName().toString())).orElse("every file of the studio");
         if (!saved() || !MessageDialog.openConfirm(shell(), "Go back", "This brings " + what + " back to the version of " + VersionsList.when(version)
                 + ". What is there now is kept as a version first.")) {
             return;

@@ -35,7 +35,7 @@ final class VersionsList {
         table.addListener(SWT.SetData, e -> {
             TableItem item = (TableItem) e.item;
             Optional<Version> version = at(table.indexOf(item));
-            item.setText(version.map(v -> new String[] { WHEN.format(v.when()), v.who(), v.title() }).orElse(new String[] { "now", "", "not kept yet" }));
+            item.setText(version.map(v -> new String[] { WHEN.format(v.when()), v.who(), v.title(WHEN) }).orElse(new String[] { "now", "", "not kept yet" }));
         });
         table.addListener(SWT.Selection, e -> chosen.run());
     }
@@ -84,6 +84,10 @@ final class VersionsList {
 
     Table table() {
         return table;
+    }
+
+    static String note(Version version) {
+        return version.note(WHEN);
     }
 
     static String when(Version version) {

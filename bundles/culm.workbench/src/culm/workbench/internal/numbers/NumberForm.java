@@ -138,6 +138,11 @@ public record NumberForm(Quantity quantity, LengthUnit unit, int decimals) {
         return described.refusal(value).map(unit.drawn()::told);
     }
 
+    /** {@return what a number is and what it does, lengths in this form's unit} @param described the number */
+    public String help(Parameter described) {
+        return unit.drawn().told(described.toldHelp());
+    }
+
     /** {@return a number as someone gave it, without its unit: every digit that it has, in thousandths of an inch as many as can be measured} */
     public String asGiven(double value) {
         return quantity == Quantity.LENGTH ? unit.drawn().number(value, LengthText.AS_GIVEN) : Numbers.format(value);

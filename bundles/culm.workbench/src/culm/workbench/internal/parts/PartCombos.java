@@ -8,8 +8,10 @@ import org.eclipse.swt.widgets.Composite;
 
 import culm.blank.Blank;
 import culm.blank.InsideWidths;
+import culm.blank.OwnPlaces;
 import culm.design.Cuts;
 import culm.geometry.profile.Profiles;
+import culm.geometry.profile.Table;
 import culm.model.Edges;
 import culm.model.GougePart;
 import culm.model.Moisture;
@@ -31,14 +33,15 @@ final class PartCombos {
         rows = new ChoiceRows(parent, context);
         Profiles known = workshop.bridge().profiles();
         String word = PartWords.kind(part);
+        Supplier<Optional<Table>> places = () -> blank.get().flatMap(b -> OwnPlaces.of(b, word));
         switch (word) {
-            case "staple" -> rows.kind(word, List.copyOf(known.staples().all()), () -> kind(part));
+            case "staple" -> rows.kind(word, List.copyOf(known.staples().all()), () -> kind(part), places);
             case "gouge" -> {
-                rows.kind(word, List.copyOf(known.gouges().all()), () -> kind(part));
+                rows.kind(word, List.copyOf(known.gouges().all()), () -> kind(part), places);
                 rows.gougeEnd(List.copyOf(known.gouges().all()), () -> ((GougePart) part).getEndProfile() == null ? null : ((GougePart) part).getEndProfile().getType());
             }
             case "shape" -> {
-                rows.kind(word, List.copyOf(known.shapes().all()), () -> kind(part));
+                rows.kind(word, List.copyOf(known.shapes().all()), () -> kind(part), places);
                 shape((ShapePart) part, () -> blank.get().map(b -> InsideWidths.of(b.edit().cut(Cuts.of((ShapePart) part)).build())).orElse(List.of()));
             }
             default -> winding((ThreadPart) part);

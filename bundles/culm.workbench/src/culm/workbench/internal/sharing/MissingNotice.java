@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import culm.blank.Blank;
 import culm.blank.Profile;
+import culm.blank.rules.Finding;
 import culm.design.AbsentType;
 import culm.model.Document;
 import culm.model.Element;
@@ -29,13 +30,23 @@ public final class MissingNotice {
 
     /** {@return why some of a blank's types are not here; empty when all are} */
     public static String types(Blank blank) {
-        List<Profile<?>> profiles = new ArrayList<>(List.of(blank.staple(), blank.gouge(), blank.shape()));
-        blank.gougeEnd().ifPresent(profiles::add);
-        List<AbsentType> absent = profiles.stream().filter(p -> p.type() instanceof AbsentType).map(p -> (AbsentType) p.type()).toList();
+        List<AbsentType> absent = absent(blank);
         if (absent.size() < 2) {
             return absent.isEmpty() ? "" : absent.get(0).reason();
         }
         return "Types that this design needs are not here: " + absent.stream().map(AbsentType::id).distinct().collect(Collectors.joining(", ")) + ". Their numbers are kept.";
+    }
+
+    /** {@return the findings of a blank without those that only say again that a type is not here} */
+    public static List<Finding> without(List<Finding> findings, Blank blank) {
+        Set<String> reasons = absent(blank).stream().map(AbsentType::reason).collect(Collectors.toSet());
+        return reasons.isEmpty() ? findings : findings.stream().filter(f -> !reasons.contains(f.text())).toList();
+    }
+
+    private static List<AbsentType> absent(Blank blank) {
+        List<Profile<?>> profiles = new ArrayList<>(List.of(blank.staple(), blank.gouge(), blank.shape()));
+        blank.gougeEnd().ifPresent(profiles::add);
+        return profiles.stream().filter(p -> p.type() instanceof AbsentType).map(p -> (AbsentType) p.type()).toList();
     }
 
     /** {@return what a file holds that this program does not know; empty when it knows everything} */

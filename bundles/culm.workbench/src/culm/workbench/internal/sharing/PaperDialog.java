@@ -16,6 +16,7 @@ import culm.workbench.internal.look.Look;
 
 /** A dialog on the window's own paper: a heading, a sentence, and what it is about. */
 public abstract class PaperDialog extends Dialog {
+    private static final int EDGE = 1;
     private final Look look;
     private final String title;
     private final Point size;
@@ -58,7 +59,15 @@ public abstract class PaperDialog extends Dialog {
         Control contents = super.createContents(parent);
         look.dress(contents, Role.PAPER, Role.INK);
         look.dress(getButtonBar(), Role.PAPER, Role.INK);
+        edge((GridLayout) parent.getLayout(), parent);
         return contents;
+    }
+
+    /** It has the ground of the page behind it: without an edge it would not be told from that. */
+    private void edge(GridLayout around, Composite shell) {
+        around.marginWidth = EDGE;
+        around.marginHeight = EDGE;
+        look.dress(shell, Role.RULE, Role.INK);
     }
 
     @Override

@@ -34,12 +34,12 @@ public final class AskRow {
         this.mayBeEmpty = described.optional();
         Label label = new Label(parent, SWT.NONE);
         label.setText(words);
-        label.setToolTipText(described.help());
+        label.setToolTipText(form.help(described));
         text = new Text(parent, SWT.BORDER | SWT.RIGHT);
         GridData data = new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
         data.widthHint = 110;
         text.setLayoutData(data);
-        text.setToolTipText(described.help());
+        text.setToolTipText(form.help(described));
         text.setData("culm.ask", described.id());
         if (!Double.isNaN(value)) {
             text.setText(form.text(value));

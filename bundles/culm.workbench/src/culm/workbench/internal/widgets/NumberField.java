@@ -60,7 +60,7 @@ public final class NumberField extends Canvas {
         text.setMargins(0, 0, 0, 0);
         typing = new TypedText(this::put);
         text.setData(UndoTarget.KEY, typing);
-        new Typing(this::typed, this::takeOver).in(text);
+        new Typing(this::typed, this::takeOver, this::giveBackQuietly).in(text);
         addListener(SWT.Paint, this::paint);
         addListener(SWT.Resize, e -> place());
         addListener(SWT.MouseDown, e -> text.setFocus());

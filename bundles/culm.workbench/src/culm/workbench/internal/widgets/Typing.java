@@ -10,13 +10,22 @@ import org.eclipse.swt.widgets.Control;
  *
  * @param typed whether something is, neither taken over nor refused
  * @param settle takes it over, as leaving the control does
+ * @param giveBack puts back what is shown
  */
-public record Typing(BooleanSupplier typed, Runnable settle) {
+public record Typing(BooleanSupplier typed, Runnable settle, Runnable giveBack) {
     private static final String KEY = "culm.typing";
 
     /** Tells of a control's. */
     public void in(Control control) {
         control.setData(KEY, this);
+    }
+
+    /** Ends it in a control, before a text without a unit would mean something else: it is taken over, and what cannot be is given back. */
+    public static void end(Control control) {
+        if (control != null && control.getData(KEY) instanceof Typing typing) {
+            typing.settle.run();
+            typing.giveBack.run();
+        }
     }
 
     /** {@return what is being typed into a control, if anything is} */

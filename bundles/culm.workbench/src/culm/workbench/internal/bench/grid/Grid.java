@@ -48,7 +48,7 @@ public final class Grid extends Canvas {
         this.scroll = new GridScroll(this, model, paint);
         look.dress(this, Role.PAPER, Role.INK);
         field = new CellField(this, look);
-        new Typing(field::typedAnew, this::take).in(field.control());
+        new Typing(field::typedAnew, this::take, field::giveBack).in(field.control());
         field.control().setVisible(false);
         Predicate<String> paste = this::paste;
         field.control().setData(PasteHandler.KEY, paste);
@@ -288,8 +288,20 @@ public final class Grid extends Canvas {
 
     private void click(Event e) {
         GridModel.Place at = paint.at(e.x, e.y, scroll.left(), scroll.top());
-        if (paint.shows(e.y, getClientArea().height) && at.row() >= 0 && at.row() < model.rows() && at.column() >= 0 && take()) {
+        if (at.row() < 0 && at.column() >= 0 && take()) {
+            sort(at.column());
+        } else if (paint.shows(e.y, getClientArea().height) && at.row() >= 0 && at.row() < model.rows() && at.column() >= 0 && take()) {
             go(at.row(), at.column());
+        }
+    }
+
+    /** The current row stays the current one, wherever it stands then. */
+    private void sort(int by) {
+        int now = model.sort(by, row);
+        if (now >= 0) {
+            row = now;
+            scroll.reveal(row, column);
+            show();
         }
     }
 

@@ -148,7 +148,7 @@ final class GridLook {
             Rectangle cell = cell(-1, c, left, 0);
             GridColumn column = model.columns().get(c);
             int top = (line() - gc.getFontMetrics().getHeight()) / 2;
-            head(gc, column.head(), column.number(), cell, top);
+            head(gc, column.head() + model.order(c), column.number(), cell, top);
             head(gc, column.unit(), column.number(), cell, top + (int) Math.ceil(small()));
         }
         gc.setForeground(look.colour(Role.RULE));

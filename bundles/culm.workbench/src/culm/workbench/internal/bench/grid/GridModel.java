@@ -46,6 +46,20 @@ public interface GridModel {
     /** Takes a row away. */
     void remove(int row);
 
+    /**
+     * Shows the rows in the order of a column, and in the other order when they are in it already; what is shown stays as it is.
+     *
+     * @return where the row stands now; -1 when rows are not sorted here
+     */
+    default int sort(int column, int row) {
+        return -1;
+    }
+
+    /** What stands behind the words above a column to say that its order holds; may be empty. */
+    default String order(int column) {
+        return "";
+    }
+
     /** Where Enter goes on from a cell. */
     Place next(int row, int column);
 }

@@ -14,10 +14,10 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import culm.blank.rules.Severity;
 import culm.figures.Role;
 import culm.figures.Size;
 import culm.model.LogEntry;
@@ -25,6 +25,7 @@ import culm.model.Quantity;
 import culm.model.text.Numbers;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.bench.DesignChoice;
+import culm.workbench.internal.form.FieldLabel;
 import culm.workbench.internal.numbers.NumberForm;
 import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.NumberField;
@@ -32,23 +33,23 @@ import culm.workbench.internal.widgets.NumberField;
 /** One field of a blank: its words and what it is written with. */
 final class FieldRow {
     private static final int BRIEF = 100;
+    private static final int WORDS = 150;
     private final LogField field;
     private final LogForm form;
     private final List<LinkText> choices = new ArrayList<>();
     private final List<Object> values = new ArrayList<>();
     private NumberField text;
     private DesignChoice design;
-    private boolean refused;
+    private final FieldLabel label;
+    private String refused = "";
+    private Optional<String> doubt = Optional.empty();
 
     FieldRow(Composite parent, LogField field, LogForm form, Supplier<List<String>> used) {
         this.field = field;
         this.form = form;
         Workshop workshop = form.workshop();
-        Label label = new Label(parent, SWT.NONE);
-        label.setText(field.words());
+        label = new FieldLabel(parent, workshop.look(), field.words(), WORDS);
         label.setToolTipText(field.help());
-        label.setFont(workshop.look().font(Size.BODY, SWT.NORMAL));
-        workshop.look().dress(label, Role.PAPER, Role.QUIET);
         Control control = control(parent, workshop, used);
         boolean brief = text != null && field.kind() != LogField.Kind.WORDS;
         GridData data = new GridData(brief ? SWT.BEGINNING : SWT.FILL, SWT.CENTER, true, false);
@@ -95,7 +96,10 @@ final class FieldRow {
             }
         });
         text.control().addListener(SWT.Traverse, e -> {
-            if (e.detail == SWT.TRAVERSE_RETURN && !refused) {
+            if (!refused.isEmpty() && text.text().equals(words(now()))) {
+                entered(Optional.empty()); // typed back as it was, or given back
+            }
+            if (e.detail == SWT.TRAVERSE_RETURN && refused.isEmpty()) {
                 form.next(this);
             }
         });
@@ -134,8 +138,9 @@ final class FieldRow {
     }
 
     private boolean entered(Optional<String> wrong) {
-        refused = wrong.isPresent();
-        form.say(wrong.orElse(""));
+        refused = wrong.orElse("");
+        show();
+        form.told();
         return wrong.isEmpty();
     }
 
@@ -156,7 +161,7 @@ final class FieldRow {
         for (String each : used) {
             MenuItem item = new MenuItem(menu, SWT.PUSH);
             item.setText(each.replace("&", "&&"));
-            item.addListener(SWT.Selection, e -> entered(form.edits().set(entry(), field, each)));
+            item.addListener(SWT.Selection, e -> entered(form.edits().type(entry(), field, each, lengths())));
         }
         menu.addListener(SWT.Hide, e -> menu.getDisplay().asyncExec(menu::dispose));
         menu.setLocation(text.toDisplay(0, text.getSize().y));
@@ -179,8 +184,10 @@ final class FieldRow {
     /** Shows the blank as it is now. */
     void show() {
         Object now = now();
+        doubt = form.entry().flatMap(e -> form.edits().doubt(e, field, form.workshop().units().now()));
+        label.sign(refused.isEmpty() ? doubt.map(d -> Severity.WARNING) : Optional.of(Severity.ERROR));
         if (text != null) {
-            text.show(words(now), NumberField.Origin.MEASURED, false);
+            text.show(words(now), NumberField.Origin.MEASURED, !refused.isEmpty() || doubt.isPresent());
         }
         if (design != null) {
             design.show((String) now);
@@ -204,6 +211,32 @@ final class FieldRow {
             return field.kind() == LogField.Kind.LENGTH ? lengths().text(quantity.getValue()) : Numbers.format(quantity.getValue()).replace('-', '\u2212');
         }
         return now instanceof LocalDate day ? day.toString() : now.toString();
+    }
+
+    /** Another blank is shown: what was typed and not taken was meant for the one before. */
+    void another() {
+        refused = "";
+        if (text != null) {
+            text.giveBackQuietly();
+        }
+    }
+
+    /** Something was changed: what was refused before is over, unless it is still being typed. */
+    void changed() {
+        if (text == null || !text.control().isFocusControl()) {
+            refused = "";
+        }
+        show();
+    }
+
+    /** {@return why what was typed was not taken; empty when it was} */
+    String refused() {
+        return refused;
+    }
+
+    /** {@return what is doubtful in it as it stands; empty when nothing is} */
+    Optional<String> doubt() {
+        return doubt;
     }
 
     /** Takes over what is being typed. */

@@ -7,14 +7,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import culm.bench.log.LogMeasure;
 import culm.bench.log.LogModel;
 import culm.bench.log.Tied;
 import culm.model.How;
 import culm.model.LogEntry;
 import culm.model.ModelFactory;
+import culm.model.ModelPackage.Literals;
 import culm.model.Quantity;
 import culm.model.ReedLog;
 import culm.model.text.Ids;
@@ -27,7 +30,6 @@ import culm.workbench.internal.numbers.NumberForm;
 final class LogEdits {
     private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final double MOST_TURNS = 60;
-    private static final double LONGEST = 200;
     private static final NumberForm TURNS = new NumberForm(culm.geometry.profile.Quantity.COUNT, LengthUnit.MM, 1);
     private final BenchSession<ReedLog> session;
 
@@ -60,11 +62,14 @@ final class LogEdits {
         if (text.isEmpty()) {
             return set(entry, field, null);
         }
+        if (field.feature() == Literals.LOG_ENTRY__NUMBER && others(entry).anyMatch(e -> text.equals(e.getNumber()))) {
+            return Optional.of("Number " + text + " is that of another blank of this log; the next free one is " + nextNumber() + ".");
+        }
         try {
             return switch (field.kind()) {
                 case DATE -> set(entry, field, day(text));
-                case LENGTH -> number(entry, field, lengths.parse(text), 0, LONGEST, lengths);
-                case TURNS -> number(entry, field, turns(text), -MOST_TURNS, MOST_TURNS, TURNS);
+                case LENGTH -> length(entry, field, lengths.parse(text), lengths);
+                case TURNS -> number(entry, field, turns(text));
                 default -> set(entry, field, text);
             };
         } catch (NumberFormatException e) {
@@ -88,10 +93,36 @@ final class LogEdits {
         }
     }
 
-    private Optional<String> number(LogEntry entry, LogField field, double value, double least, double most, NumberForm form) {
-        if (!(value >= least && value <= most)) {
-            return Optional.of("The " + field.words() + " " + form.asGiven(value) + " is outside " + form.range(least, most, " to ") + ".");
+    /** What is doubtful in a field as it stands; empty when nothing is. @param unit in what lengths are written */
+    Optional<String> doubt(LogEntry entry, LogField field, LengthUnit unit) {
+        if (field.feature() == Literals.LOG_ENTRY__NUMBER) {
+            long same = entry.getNumber() == null ? 0 : others(entry).filter(e -> entry.getNumber().equals(e.getNumber())).count();
+            return same == 0 ? Optional.empty() : Optional.of((same + 1) + " blanks of this log have the number " + entry.getNumber() + ".");
         }
+        Quantity now = field.kind() == LogField.Kind.LENGTH ? (Quantity) entry.eGet(field.feature()) : null;
+        if (now == null || !now.isSetValue()) {
+            return Optional.empty();
+        }
+        LogMeasure measure = LogMeasure.of(field.feature()).orElseThrow();
+        List<Tied> others = others(entry).map(LogModel::read).toList();
+        return measure.refusal(now.getValue(), others).or(() -> measure.doubt(now.getValue(), others)).map(unit.drawn()::told);
+    }
+
+    private Stream<LogEntry> others(LogEntry entry) {
+        return log().getEntries().stream().filter(e -> e != entry);
+    }
+
+    private Optional<String> length(LogEntry entry, LogField field, double value, NumberForm form) {
+        Optional<String> refused = LogMeasure.of(field.feature()).orElseThrow().refusal(value, others(entry).map(LogModel::read).toList());
+        return refused.isPresent() ? refused.map(form.unit().drawn()::told) : put(entry, field, value);
+    }
+
+    private Optional<String> number(LogEntry entry, LogField field, double value) {
+        return Math.abs(value) <= MOST_TURNS ? put(entry, field, value)
+                : Optional.of("The " + field.words() + " " + TURNS.asGiven(value) + " is outside " + TURNS.range(-MOST_TURNS, MOST_TURNS, " to ") + ".");
+    }
+
+    private Optional<String> put(LogEntry entry, LogField field, double value) {
         Quantity before = (Quantity) entry.eGet(field.feature());
         return session.tryChange(field.words() + of(entry), log -> {
             Quantity quantity = before == null ? ModelFactory.eINSTANCE.createQuantity() : before;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -32,6 +33,8 @@ final class LogForm extends Composite {
     private final Composite right;
     private final List<FieldRow> rows = new ArrayList<>();
     private Optional<LogEntry> entry = Optional.empty();
+    /** What was not taken of the blank that was shown before. */
+    private Optional<String> left = Optional.empty();
     private Consumer<String> say = sentence -> { };
 
     LogForm(Composite parent, BenchSession<ReedLog> session, LogEdits edits) {
@@ -85,6 +88,9 @@ final class LogForm extends Composite {
         Set<String> used = new LinkedHashSet<>();
         List<LogEntry> all = new ArrayList<>(session.document().getEntries());
         Collections.reverse(all);
+        if (field.feature() == Literals.LOG_ENTRY__NUMBER) {
+            return List.of(); // each is another's
+        }
         all.forEach(e -> Optional.ofNullable(e.eGet(field.feature())).map(Object::toString).ifPresent(used::add));
         if (field.feature() == Literals.LOG_ENTRY__STAPLE_BATCH) {
             for (StudioEntry batch : session.workshop().studio().of(session.studio()).of(FileKind.BATCH)) {
@@ -99,8 +105,10 @@ final class LogForm extends Composite {
         say = todo;
     }
 
-    void say(String sentence) {
-        say.accept(sentence);
+    /** Says why something was not taken, or else what is doubtful in the blank. */
+    void told() {
+        say.accept(Stream.concat(rows.stream().map(FieldRow::refused).filter(r -> !r.isEmpty()), rows.stream().map(FieldRow::doubt).flatMap(Optional::stream)).findFirst()
+                .or(() -> left).orElse(""));
     }
 
     Workshop workshop() {
@@ -122,12 +130,20 @@ final class LogForm extends Composite {
     /** Shows a blank. @param now empty for none */
     void show(Optional<LogEntry> now) {
         boolean other = !now.equals(entry);
+        left = Optional.empty();
         if (other && entry.isPresent()) {
             settle();
+            left = refusedOf(entry.get()); // it is lost with this, which is to be seen
+            rows.forEach(FieldRow::another);
         }
         entry = now;
         rows.forEach(r -> r.enable(now.isPresent()));
-        rows.forEach(FieldRow::show);
+        rows.forEach(FieldRow::changed);
+        told();
+    }
+
+    private Optional<String> refusedOf(LogEntry before) {
+        return rows.stream().map(FieldRow::refused).filter(r -> !r.isEmpty()).findFirst().map(r -> "Blank " + before.getNumber() + " was left as it is. " + r);
     }
 
     /** Takes over what is being typed. */

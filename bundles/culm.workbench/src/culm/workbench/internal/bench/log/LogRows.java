@@ -1,7 +1,9 @@
 package culm.workbench.internal.bench.log;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import culm.bench.log.LogModel;
 import culm.bench.log.Tied;
@@ -10,18 +12,38 @@ import culm.model.LogEntry;
 import culm.workbench.internal.bench.grid.GridColumn;
 import culm.workbench.internal.bench.grid.GridModel;
 
-/** The blanks of a log that pass the filter, newest last; only to be chosen from. */
+/** The blanks of a log that pass the filter, as the file has them or in the order of a column; only to be chosen from. */
 final class LogRows implements GridModel {
     private static final List<GridColumn> COLUMNS = List.of(new GridColumn("number", "no.", "", "The number on the blank.", 38, true, false),
             new GridColumn("on", "tied on", "", "The day it was tied.", 84, false, false), new GridColumn("by", "by", "", "Who tied it.", 58, false, false),
             new GridColumn("turns", "turns left", "left | right", "Turns left when the sides closed, left and right.", 84, true, false),
             new GridColumn("state", "result", "", "Whether it leaks, dries, was kept.", 102, false, false));
+    private List<LogEntry> asInFile = List.of();
     private List<LogEntry> entries = List.of();
+    private Optional<LogOrder> order = Optional.empty();
     private List<Tied> tied = List.of();
 
     void show(List<LogEntry> now) {
-        entries = List.copyOf(now);
-        tied = entries.stream().map(LogModel::read).toList();
+        asInFile = List.copyOf(now);
+        record Row(LogEntry entry, Tied tied) {
+        }
+        Stream<Row> rows = asInFile.stream().map(e -> new Row(e, LogModel.read(e)));
+        List<Row> all = (order.isEmpty() ? rows : rows.sorted(Comparator.comparing(Row::tied, order.get()))).toList();
+        entries = all.stream().map(Row::entry).toList();
+        tied = all.stream().map(Row::tied).toList();
+    }
+
+    @Override
+    public int sort(int column, int row) {
+        Optional<LogEntry> current = entry(row);
+        order = Optional.of(order.filter(o -> o.column() == column).map(LogOrder::turned).orElse(new LogOrder(column, false)));
+        show(asInFile);
+        return current.map(this::row).orElse(0);
+    }
+
+    @Override
+    public String order(int column) {
+        return order.filter(o -> o.column() == column).map(o -> o.down() ? " \u25be" : " \u25b4").orElse("");
     }
 
     /** The entry of a row. */
@@ -59,7 +81,7 @@ final class LogRows implements GridModel {
         return turns.isPresent() ? Numbers.fixed(turns.getAsDouble(), 1) : "–";
     }
 
-    private static String state(Tied t) {
+    static String state(Tied t) {
         if (t.leaked().orElse(false)) {
             return t.drying() ? "leaks, drying" : "leaks";
         }
