@@ -27,6 +27,7 @@ public enum LogMeasure {
 
     /** So many times more or less than usual is hardly meant: English horn and oboe lie closer together, a slipped decimal point further apart. */
     private static final double FAR = 2;
+    private static final int USUAL_DIGITS = 1;
     private final String column;
     private final String path;
     private final EStructuralFeature feature;
@@ -77,13 +78,13 @@ public enum LogMeasure {
         if (usual.isEmpty() || mm <= usual.getAsDouble() * FAR && mm >= usual.getAsDouble() / FAR) {
             return Optional.empty();
         }
-        return Optional.of(capital(described().label()) + " " + given(mm) + " " + Told.UNIT + " is far from what is usual, " + given(usual.getAsDouble()) + " " + Told.UNIT
+        return Optional.of(capital(described().label()) + " " + given(mm) + " " + Told.UNIT + " is far from what is usual, " + Told.length(usual.getAsDouble(), USUAL_DIGITS)
                 + "; is a decimal point in the wrong place?");
     }
 
     private String usualWords(List<Tied> others) {
         OptionalDouble usual = usual(others);
-        return usual.isEmpty() ? "" : " Usual is " + given(usual.getAsDouble()) + " " + Told.UNIT + ".";
+        return usual.isEmpty() ? "" : " Usual is " + Told.length(usual.getAsDouble(), USUAL_DIGITS) + ".";
     }
 
     private static String given(double mm) {

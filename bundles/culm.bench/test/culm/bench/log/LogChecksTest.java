@@ -38,10 +38,10 @@ class LogChecksTest {
     @Test
     void aLengthThatIsHardlyMeantIsKeptAndTold() throws Exception {
         Path table = folder.resolve("a.csv");
-        Files.writeString(table, HEAD + "1;47;72;46.5;70\n2;47;72;4.65;70\n3;46.8;72.2;46.4;70");
+        Files.writeString(table, HEAD + "1;47;72;46.5;70\n2;47;72;4.65;70\n3;46.8;72.2;46.3;70");
         LogCsv.Result read = LogFile.read(table, "a.csv");
         assertEquals(3, read.log().size());
-        assertEquals(List.of("a.csv, line 3: of blank 2: Top of the wrap 4.65 mm is far from what is usual, 46.45 mm; is a decimal point in the wrong place?"), messages(read));
+        assertEquals(List.of("a.csv, line 3: of blank 2: Top of the wrap 4.65 mm is far from what is usual, 46.4 mm; is a decimal point in the wrong place?"), messages(read));
     }
 
     @Test
@@ -69,7 +69,7 @@ class LogChecksTest {
         assertEquals(OptionalDouble.of(Inputs.all().get(Inputs.STAPLE_LENGTH).standard()), LogMeasure.STAPLE.usual(List.of()));
         List<Tied> small = LogCsv.read(HEAD + "1;30;;;\n2;31;;;\n3;29;;;", "x").log();
         assertEquals(OptionalDouble.of(30), LogMeasure.STAPLE.usual(small));
-        assertEquals("Staple length 4.7 is outside 5 to 100 mm. Usual is 30 mm.", Told.mm(LogMeasure.STAPLE.refusal(4.7, small).orElseThrow()));
+        assertEquals("Staple length 4.7 is outside 5 to 100 mm. Usual is 30.0 mm.", Told.mm(LogMeasure.STAPLE.refusal(4.7, small).orElseThrow()));
         assertEquals(Optional.empty(), LogMeasure.STAPLE.doubt(47, small));
         assertTrue(LogMeasure.STAPLE.doubt(61, small).isPresent());
         assertEquals(OptionalDouble.empty(), LogMeasure.FINISHED.usual(small));

@@ -67,6 +67,7 @@ class LogSlipsTest extends BenchTest {
         settle();
         write("wrapTop", "4.65");
         assertTrue(marked("wrapTop"));
+        assertTrue(ui(() -> field("wrapTop").getToolTipText()).startsWith("Top of the wrap 4.65 mm is far"), "at the field itself too");
         assertTrue(said().stream().anyMatch(s -> s.startsWith("Top of the wrap 4.65 mm is far from what is usual, 46")), said().toString());
         ui(() -> editor.choose("16"));
         settle();

@@ -35,7 +35,7 @@ class MissingTypeTest extends StudioTest {
             assertEquals("where the sides close cannot be told", verdict.sentence());
             assertFalse(session(editor).shown().findings().isEmpty());
             assertTrue(session(editor).shown().findings().stream().noneMatch(f -> f.text().contains(GONE)), session(editor).shown().findings().toString());
-            for (Figure figure : editor.figures()) {
+            for (Figure figure : editor.figures().stream().filter(f -> !f.title().equals("Gouge")).toList()) { // a graph alone on its place says why it is empty
                 figure.onScreen().ifPresent(d -> assertTrue(d.flat().stream().noneMatch(i -> i instanceof Text t && t.text().contains("plug-in")), figure.title()));
             }
         });

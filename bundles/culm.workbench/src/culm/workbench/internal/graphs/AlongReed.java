@@ -26,6 +26,7 @@ import culm.geometry.GeometryException;
 import culm.geometry.shape.ShapeWidth;
 import culm.geometry.staple.Staple;
 import culm.model.text.Numbers;
+import culm.workbench.internal.sharing.MissingNotice;
 
 /** Graphs along the reed below each other on one axis: the shape as cut, the bore, how far the sides are open. */
 final class AlongReed {
@@ -47,7 +48,7 @@ final class AlongReed {
             lanes.add(shape());
             lanes.add(bore());
         } catch (GeometryException e) {
-            problem = unit.told(e.told());
+            problem = MissingNotice.types(blank).isEmpty() ? unit.told(e.told()) : ""; // a type that is not here is told above
         }
         lanes.add(open());
     }

@@ -49,7 +49,6 @@ final class FieldRow {
         this.form = form;
         Workshop workshop = form.workshop();
         label = new FieldLabel(parent, workshop.look(), field.words(), WORDS);
-        label.setToolTipText(field.help());
         Control control = control(parent, workshop, used);
         boolean brief = text != null && field.kind() != LogField.Kind.WORDS;
         GridData data = new GridData(brief ? SWT.BEGINNING : SWT.FILL, SWT.CENTER, true, false);
@@ -85,8 +84,6 @@ final class FieldRow {
         if (field.kind() == LogField.Kind.WORDS || field.kind() == LogField.Kind.DATE) {
             text.forWords();
         }
-        text.setToolTipText(field.help());
-        text.control().setToolTipText(field.help() + (field.kind() == LogField.Kind.WORDS ? " Arrow down: what was written before." : ""));
         text.onEnter(typed -> entered(form.edits().type(entry(), field, typed, lengths())));
         text.onStep(hundredths -> {
             if (field.kind() == LogField.Kind.WORDS) {
@@ -123,6 +120,10 @@ final class FieldRow {
             choices.add(link);
         }
         return row;
+    }
+
+    private String help() {
+        return field.help() + (field.kind() == LogField.Kind.WORDS ? " Arrow down: what was written before." : "");
     }
 
     private LogEntry entry() {
@@ -186,7 +187,11 @@ final class FieldRow {
         Object now = now();
         doubt = form.entry().flatMap(e -> form.edits().doubt(e, field, form.workshop().units().now()));
         label.sign(refused.isEmpty() ? doubt.map(d -> Severity.WARNING) : Optional.of(Severity.ERROR));
+        String tip = refused.isEmpty() ? doubt.orElse(help()) : refused;
+        label.setToolTipText(tip);
         if (text != null) {
+            text.setToolTipText(tip);
+            text.control().setToolTipText(tip);
             text.show(words(now), NumberField.Origin.MEASURED, !refused.isEmpty() || doubt.isPresent());
         }
         if (design != null) {
