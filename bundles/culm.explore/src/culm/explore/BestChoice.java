@@ -24,7 +24,8 @@ import culm.explore.internal.run.Paired;
 /**
  * Searches the free inputs for the blank that passes all rules most often under its give or take. All candidates see the same draws, so that differences
  * between them are not chance. Few combinations are all tried; many are searched by CMA-ES (Hipparchus; N. Hansen, The CMA Evolution Strategy: A
- * Tutorial, arXiv:1604.00772) on positions from 0 to 1, then step by step around the best. The gain is told from fresh draws.
+ * Tutorial, arXiv:1604.00772) on positions from 0 to 1, then step by step around the best. The gain is told from fresh draws: those of
+ * a {@link ToleranceRun} with the same seed, so that both tell the same share of the same blank; the search draws with the next seed.
  */
 public final class BestChoice {
     private static final int EVERY = 3000;
@@ -90,10 +91,10 @@ public final class BestChoice {
         double[] values = values(best);
         Blank blank = Free.into(study.base(), free, values);
         Study chosen = asked(values);
-        long[] counts = Paired.compare(study, chosen, FRESH, seed + 1);
+        long[] counts = Paired.compare(study, chosen, FRESH, seed);
         double[] gain = Paired.interval(counts);
-        ToleranceResult base = ToleranceRun.run(study, FRESH, seed + 1, threads, Watcher.none());
-        ToleranceResult now = ToleranceRun.run(chosen, FRESH, seed + 1, threads, Watcher.none());
+        ToleranceResult base = ToleranceRun.run(study, FRESH, seed, threads, Watcher.none());
+        ToleranceResult now = ToleranceRun.run(chosen, FRESH, seed, threads, Watcher.none());
         List<String> texts = java.util.stream.IntStream.range(0, values.length).mapToObj(i -> free.get(i).text(values[i])).toList();
         return new Chosen(Arrays.stream(values).boxed().toList(), texts, blank, base, now, now.passed().value() - base.passed().value(), gain[0], gain[1], every,
                 seen.size(), partial);
@@ -114,7 +115,7 @@ public final class BestChoice {
     private void evolve() {
         int n = free.size();
         int population = 4 + (int) Math.floor(3 * Math.log(n)) + 4;
-        CMAESOptimizer optimizer = new CMAESOptimizer(10_000, 0, true, 0, 1, new Well19937a(seed), false, new SimpleValueChecker(1e-9, 1e-9));
+        CMAESOptimizer optimizer = new CMAESOptimizer(10_000, 0, true, 0, 1, new Well19937a(seed + 1), false, new SimpleValueChecker(1e-9, 1e-9));
         double[] sigma = new double[n];
         Arrays.fill(sigma, 0.25);
         double[] one = new double[n];
@@ -185,7 +186,7 @@ public final class BestChoice {
         if (known != null) {
             return known;
         }
-        double[] glance = new Block(asked(values), seed).glance(DRAWS);
+        double[] glance = new Block(asked(values), seed + 1).glance(DRAWS);
         double off = Math.abs(glance[2] - study.limits().get(Limits.TURNS_WANTED));
         double worth = glance[0] - PULL * (Double.isNaN(off) ? MOST_OFF : Math.min(MOST_OFF, off + 10 * glance[1]));
         seen.put(Arrays.stream(values).boxed().toList(), worth);

@@ -34,6 +34,7 @@ class BestChoiceTest {
             best = Math.max(best, ToleranceRun.run(LONG_TIE.about(LONG_TIE.base().with(Inputs.TIE_LENGTH, tie)), 20_000, 99, 2, Watcher.none()).passed().value());
         }
         assertEquals(best, chosen.best().passed().value(), 0.015);
+        assertEquals(ToleranceRun.run(LONG_TIE, chosen.baseline().blanks(), 5, 2, Watcher.none()).passed(), chosen.baseline().passed(), "as a run of the same seed tells it");
         assertEquals(chosen.gain(), chosen.best().passed().value() - chosen.baseline().passed().value());
         assertTrue(chosen.gainLow() < chosen.gain() && chosen.gain() < chosen.gainHigh());
     }
