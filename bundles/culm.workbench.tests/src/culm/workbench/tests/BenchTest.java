@@ -76,6 +76,21 @@ abstract class BenchTest extends StudioTest {
         return find(grid, StyledText.class).get(0);
     }
 
+    /** The field of a form; asked on the workbench's thread. @param path what it stands for */
+    final StyledText field(String path) {
+        return find(window().getShell(), StyledText.class).stream().filter(t -> path.equals(t.getData("culm.path"))).findFirst().orElseThrow();
+    }
+
+    /** Types into a field of a form and presses Enter. */
+    final void write(String path, String text) throws Exception {
+        ui(() -> {
+            StyledText field = field(path);
+            field.setFocus();
+            field.setText(text);
+            enter(field);
+        });
+    }
+
     /** Presses Enter; on the workbench's thread. */
     static void enter(Control control) {
         Event enter = new Event();

@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 
-import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
@@ -25,19 +24,6 @@ class LogEditorTest extends BenchTest {
 
     private List<LogEntry> blanks(LogEditor editor) throws Exception {
         return ui(() -> List.copyOf(editor.session().document().getEntries()));
-    }
-
-    private StyledText field(String feature) {
-        return find(window().getShell(), StyledText.class).stream().filter(t -> feature.equals(t.getData("culm.path"))).findFirst().orElseThrow();
-    }
-
-    private void write(String feature, String text) throws Exception {
-        ui(() -> {
-            StyledText field = field(feature);
-            field.setFocus();
-            field.setText(text);
-            enter(field);
-        });
     }
 
     private void choose(String path) throws Exception {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.util.List;
 
-import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.Test;
 
@@ -17,19 +16,6 @@ import culm.workbench.internal.widgets.NumberField;
 /** Slips of the pen in a log are told at their field as soon as they are typed. */
 class LogSlipsTest extends BenchTest {
     private static final String FILE = "class.log";
-
-    private StyledText field(String feature) {
-        return find(window().getShell(), StyledText.class).stream().filter(t -> feature.equals(t.getData("culm.path"))).findFirst().orElseThrow();
-    }
-
-    private void write(String feature, String text) throws Exception {
-        ui(() -> {
-            StyledText field = field(feature);
-            field.setFocus();
-            field.setText(text);
-            enter(field);
-        });
-    }
 
     private boolean marked(String feature) throws Exception {
         return ui(() -> ((NumberField) field(feature).getParent()).wrong());

@@ -28,19 +28,6 @@ import culm.workbench.internal.studio.StudioView;
 class UnitWordsTest extends BenchTest {
     private static final String LENGTH = ".*[0-9] mm\\b.*";
 
-    private StyledText field(String path) {
-        return find(window().getShell(), StyledText.class).stream().filter(t -> path.equals(t.getData("culm.path"))).findFirst().orElseThrow();
-    }
-
-    private void write(String path, String text) throws Exception {
-        ui(() -> {
-            StyledText field = field(path);
-            field.setFocus();
-            field.setText(text);
-            enter(field);
-        });
-    }
-
     /** Whether a label of the window says something. */
     private void assertSaid(String words) throws Exception {
         List<String> said = ui(() -> find(window().getShell(), Label.class).stream().map(Label::getText).filter(t -> t.length() > 20).toList());
