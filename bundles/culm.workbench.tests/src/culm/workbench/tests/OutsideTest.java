@@ -14,6 +14,7 @@ import culm.blank.Inputs;
 import culm.workbench.internal.app.Workshop;
 import culm.workbench.internal.editor.DesignEditor;
 import culm.workbench.internal.sharing.GuardBars;
+import culm.workbench.internal.widgets.LinkText;
 import culm.workbench.internal.widgets.NoticeBar;
 
 /** Files changed by someone else while they are open here. */
@@ -53,8 +54,10 @@ class OutsideTest extends StudioTest {
         assertEquals(71, value(editor, Inputs.TIE_LENGTH), 1e-9);
         assertEquals(theirs, text(FILE));
 
+        ui(() -> find(notice(), LinkText.class).stream().filter(l -> l.words().equals("keep mine")).findFirst().orElseThrow().setFocus());
         click("keep mine");
-        ui(() -> page().saveEditor(editor, false));
+        until("the keys go on where the work is", () -> display().getFocusControl() instanceof org.eclipse.swt.custom.StyledText);
+        command("org.eclipse.ui.file.save");
         assertTrue(text(FILE).contains("value=\"71\""));
         assertEquals(theirs, Files.readString(folder.resolve(FILE + ".bak")), "what they wrote is kept as the backup");
     }

@@ -172,12 +172,31 @@ class StudioFilesTest extends StudioTest {
     }
 
     @Test
+    void aChangedDesignIsSavedBeforeItIsRenamedOrLeftAsItIs() throws Exception {
+        DesignEditor editor = open("trial-12.reed");
+        type(editor, "tie.length", "71");
+        Map<String, String> before = files();
+        choose("trial-12.reed");
+        name(dialog("culm.studio.rename", "Rename"), "Harbour twelve");
+        Shell asked = shell("Save Harbour Row, trial 12");
+        assertTrue(ui(() -> find(asked, org.eclipse.swt.widgets.Label.class).stream().anyMatch(l -> l.getText().contains("before it is renamed?"))));
+        press(asked, "Cancel");
+        settle();
+        assertEquals(before, files());
+        name(dialog("culm.studio.rename", "Rename"), "Harbour twelve");
+        press(shell("Save Harbour Row, trial 12"), "Save");
+        until("it is renamed", () -> openInsteadOf("harbour-twelve.reed", "trial-12.reed"));
+        assertTrue(text("harbour-twelve.reed").contains("value=\"71\""));
+    }
+
+    @Test
     void whatComesIntoThePlaceOfARemovedFileIsChosen() throws Exception {
         choose("trial-9-open.reed");
         command("culm.studio.remove");
         until("another row is chosen", () -> !chosen().isEmpty() && !chosen().equals("trial-9-open.reed"));
         ui(() -> view().setFocus());
         command("org.eclipse.ui.edit.undo");
+        until("it is chosen again", () -> chosen().equals("trial-9-open.reed"));
     }
 
     @Test

@@ -29,6 +29,8 @@ import culm.workbench.internal.widgets.LinkText;
 
 /** Which part of the studio a design uses: its name, and behind it a menu of the others, of copying it, and of opening its file. */
 public final class PartLink {
+    /** Behind the name of a part that follows no file of parts, though it may be called as one there. */
+    private static final String OWN = ", own";
     private final DesignSession session;
     private final Workshop workshop;
     private final String word;
@@ -113,7 +115,7 @@ public final class PartLink {
             return "no " + word;
         }
         if (part.getLink() == null) {
-            return part.getName() == null || part.getName().isBlank() ? "own " + word : part.getName();
+            return part.getName() == null || part.getName().isBlank() ? "own " + word : part.getName() + OWN;
         }
         try {
             return PartWords.name(session.studio().resolve(session.file(), session.shownName(), part).part());

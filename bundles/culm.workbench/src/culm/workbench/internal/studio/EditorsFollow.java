@@ -54,6 +54,6 @@ final class EditorsFollow implements StudioSteps.Following {
             }
         }
         UndoWords.refresh(page.getWorkbenchWindow());
-        move.map(FileStep.Move::to).or(() -> back ? Optional.empty() : step.made()).ifPresent(there);
+        step.come(back).ifPresent(there);
     }
 }

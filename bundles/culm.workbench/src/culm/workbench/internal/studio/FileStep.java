@@ -86,9 +86,11 @@ public final class FileStep {
         return label;
     }
 
-    /** The file that is there afterwards and was not before, if there is one. */
-    Optional<Path> made() {
-        return after.keySet().stream().filter(f -> after.get(f).isPresent()).findFirst();
+    /** The file that is there once it is done, or taken back, and was not before; if there is one. */
+    Optional<Path> come(boolean back) {
+        Map<Path, Optional<byte[]>> then = back ? before : after;
+        Map<Path, Optional<byte[]>> until = back ? after : before;
+        return then.keySet().stream().filter(f -> then.get(f).isPresent() && until.get(f).isEmpty()).findFirst();
     }
 
     /** Does it for the first time. @throws FileProblemException when a file to be made is there already, or something cannot be written; then nothing is done */

@@ -17,7 +17,6 @@ import org.eclipse.ui.PartInitException;
 
 import culm.model.ModelFactory;
 import culm.model.PartsFile;
-import culm.model.problem.FileProblemException;
 import culm.model.studio.FileKind;
 import culm.model.studio.Studio;
 import culm.model.studio.StudioEntry;
@@ -93,9 +92,13 @@ public final class StudioActions {
         chosenEntry().ifPresent(entry -> ask("Rename", "New name of " + entry.title(), entry.title()).ifPresent(name -> attempt(() -> {
             Set<StudioEntry> users = entry.kind() == FileKind.PARTS ? StudioFiles.users(workshop.studio().index().get(), entry) : Set.of();
             for (StudioEntry user : users) {
-                requireSaved(user);
+                if (!saved(user, "linked to the new name")) {
+                    return;
+                }
             }
-            requireSaved(entry);
+            if (!saved(entry, "renamed")) {
+                return;
+            }
             run(files(studio().get()).rename(workshop.studio().index().get(), entry, name));
         })));
     }
@@ -109,8 +112,9 @@ public final class StudioActions {
                             + " It goes into the folder .removed, and Undo puts it back.", SWT.NONE, "Remove", "Cancel") != 0) {
                 return;
             }
-            requireSaved(entry);
-            run(files(studio().get()).remove(entry));
+            if (saved(entry, "removed")) {
+                run(files(studio().get()).remove(entry));
+            }
         }));
     }
 
@@ -132,13 +136,15 @@ public final class StudioActions {
         return new Opening(window.getActivePage()).editorOf(entry.file());
     }
 
-    /** Nothing that is not saved gets lost by what is done with the file. */
-    private void requireSaved(StudioEntry entry) throws FileProblemException {
+    /** Nothing that is not saved gets lost by what is done with the file. @param what that is, "renamed" @return whether it may be done */
+    private boolean saved(StudioEntry entry, String what) {
         Optional<IEditorPart> editor = editor(entry).filter(IEditorPart::isDirty);
-        if (editor.isPresent() && !window.getActivePage().saveEditor(editor.get(), true)) {
-            throw new FileProblemException(new culm.model.problem.FileProblem(culm.model.problem.FileProblem.Kind.NOT_ACCESSIBLE,
-                    entry.shown(), 0, "", "it has changes that are not saved; nothing was done"));
+        if (editor.isEmpty()) {
+            return true;
         }
+        return MessageDialog.open(MessageDialog.QUESTION, shell(), "Save " + entry.title(),
+                entry.title() + " has changes that are not saved. Save them before it is " + what + "?", SWT.NONE, "Save", "Cancel") == 0
+                && window.getActivePage().saveEditor(editor.get(), false);
     }
 
     private Optional<StudioEntry> chosenEntry() {

@@ -67,6 +67,9 @@ public final class NoticeBar extends Composite {
             return;
         }
         shown = sentence;
+        if (Focus.in(this)) { // it goes with the link that was clicked
+            getDisplay().asyncExec(Focus::back);
+        }
         for (var child : getChildren()) {
             child.dispose();
         }
