@@ -22,8 +22,8 @@ import culm.figures.Style;
 public final class PlannedTable {
     private static final double ROW = 22;
     private static final double LEFT = 14;
-
-    private static final double BESIDE = 290;
+    /** From this width on the words leave room for the numbers beside them. */
+    private static final double BESIDE = 260;
 
     private record Row(String words, OptionalDouble planned, OptionalDouble measured, boolean length) {
         /** Decimals that show the reading whole, a planned length until it is measured; one or two. */
@@ -50,10 +50,10 @@ public final class PlannedTable {
                 length("top of the wrap", Inputs.WRAP_TOP, tied.seen().wrapTop(), planned), length("finished length", Inputs.FINISHED, tied.seen().finished(), planned),
                 new Row("turns left", PlannedSeen.turns(planned), tied.seen().turns(), false),
                 new Row("expected, as tied", PlannedSeen.turns(PlannedSeen.asTied(planned, tied)), tied.seen().turns(), false));
-        double[] ends = {w - 128, w - 68, w - 10};
+        double[] ends = {w - 112, w - 62, w - 8};
         Pen pen = new Pen();
         pen.text("lengths in " + unit.sign(), LEFT, 14, Anchor.START, Size.SMALL, Role.QUIET); // once: beside each row it would meet the numbers
-        String[] heads = {"planned", "measured", "more"};
+        String[] heads = {"planned", "seen", "more"};
         for (int i = 0; i < heads.length; i++) {
             pen.text(heads[i], ends[i], w < BESIDE ? 14 + ROW : 14, Anchor.END, Size.SMALL, Role.QUIET);
         }

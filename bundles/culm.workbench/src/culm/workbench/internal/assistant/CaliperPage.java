@@ -66,7 +66,7 @@ final class CaliperPage extends WizardPage {
         assumed = new Label(outer, SWT.WRAP);
         GridData wide = new GridData(SWT.FILL, SWT.END, true, false);
         wide.widthHint = 400;
-        wide.heightHint = 50;
+        wide.heightHint = 70; // four lines: when nothing is typed, all is named
         assumed.setLayoutData(wide);
         setControl(outer);
         check();
