@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.Assessor;
@@ -55,6 +56,11 @@ public record DesignedBlank(String name, Blank blank, Limits limits, Places plac
         all.addAll(remarks);
         all.sort(Comparator.comparing(Finding::severity));
         return List.copyOf(all);
+    }
+
+    /** The same with what is said of every design, such as a plug-in that cannot be used. */
+    public List<Finding> judge(Assessment assessment, Rules rules, List<Finding> always) {
+        return Stream.concat(judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
     }
 
     private static <R> R inTime(Supplier<R> work, Supplier<R> again) {

@@ -48,10 +48,11 @@ final class LogChecks {
     /** Tells lengths that are hardly meant, beside those of the others. */
     void doubt(List<Tied> log) {
         for (LogMeasure measure : LogMeasure.values()) {
+            Usual usual = new Usual(measure, log);
             for (Tied tied : log) {
                 OptionalDouble value = measure.value(tied);
                 if (value.isPresent()) {
-                    measure.doubt(value.getAsDouble(), log.stream().filter(other -> other != tied).toList()).map(Told::mm)
+                    measure.doubt(value.getAsDouble(), usual.beside(value.getAsDouble())).map(Told::mm)
                             .ifPresent(why -> tell(Kind.BAD_VALUE, tied, value.getAsDouble(), "of blank " + tied.number() + ": " + why));
                 }
             }

@@ -1,6 +1,7 @@
 package culm.bench.log;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -99,16 +100,18 @@ public final class LogCsv {
         for (String word : columns.unknown()) {
             problems.add(new FileProblem(Kind.BAD_VALUE, file, head.line(), word, "the column \"" + word + "\" is not known here and was left out"));
         }
+        Map<String, Tied> known = new HashMap<>();
         for (CsvRow row : sheet.rows().subList(1, sheet.rows().size())) {
             LogRow cells = new LogRow(row, columns, file);
             Tied tied = cells.read();
-            Optional<Tied> before = log.stream().filter(t -> t.number().equals(tied.number())).findFirst();
-            if (before.isPresent() && !tied.number().isEmpty()) {
-                problems.add(new FileProblem(Kind.BAD_VALUE, file, row.line(), tied.number(), LogChecks.sentence(tied.number(), before.get().line()) + "; the row was left out"));
-            } else if (cells.problems().isEmpty()) {
-                log.add(tied);
-            } else {
+            Tied before = known.get(tied.number());
+            if (!cells.problems().isEmpty()) {
                 problems.addAll(cells.problems());
+            } else if (before != null && !tied.number().isEmpty()) {
+                problems.add(new FileProblem(Kind.BAD_VALUE, file, row.line(), tied.number(), LogChecks.sentence(tied.number(), before.line()) + "; the row was left out"));
+            } else {
+                log.add(tied);
+                known.put(tied.number(), tied);
             }
         }
         problems.sort(java.util.Comparator.comparingInt(FileProblem::line));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -62,8 +63,16 @@ public enum LogMeasure {
 
     /** {@return the middle of what other blanks have, mm; common practice where they have none, and empty where there is none either} */
     public OptionalDouble usual(List<Tied> others) {
-        List<Double> seen = others.stream().map(this::value).filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble).filter(v -> described().refusal(v).isEmpty()).toList();
-        OptionalDouble middle = StapleReadings.middle(seen);
+        return orPractice(StapleReadings.middle(possible(others).boxed().toList()));
+    }
+
+    /** The lengths of a log that can be, mm. */
+    DoubleStream possible(List<Tied> log) {
+        return log.stream().map(this::value).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble).filter(v -> described().refusal(v).isEmpty());
+    }
+
+    /** The middle of what was seen, or common practice where nothing was. */
+    OptionalDouble orPractice(OptionalDouble middle) {
         return middle.isPresent() || described().optional() ? middle : OptionalDouble.of(described().standard());
     }
 
@@ -74,7 +83,11 @@ public enum LogMeasure {
 
     /** Why a length that can be is hardly meant, told the same way; empty when it is as usual. @param mm the length; @param others the other blanks of the log */
     public Optional<String> doubt(double mm, List<Tied> others) {
-        OptionalDouble usual = usual(others);
+        return doubt(mm, usual(others));
+    }
+
+    /** The same beside what is usual, mm; empty where nothing is. */
+    Optional<String> doubt(double mm, OptionalDouble usual) {
         if (usual.isEmpty() || mm <= usual.getAsDouble() * FAR && mm >= usual.getAsDouble() / FAR) {
             return Optional.empty();
         }

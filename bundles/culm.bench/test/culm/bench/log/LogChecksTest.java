@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,24 @@ class LogChecksTest {
         LogCsv.Result read = LogFile.read(table, "a.csv");
         assertEquals(3, read.log().size());
         assertEquals(List.of("a.csv, line 3: of blank 2: Top of the wrap 4.65 mm is far from what is usual, 46.4 mm; is a decimal point in the wrong place?"), messages(read));
+    }
+
+    @Test
+    void whatIsUsualBesideEachIsThatOfTheOthers() {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int n = 1; n < 12; n++) {
+            StringBuilder rows = new StringBuilder(HEAD);
+            for (int i = 1; i <= n; i++) {
+                rows.append(i).append(";").append(random.nextInt(3) == 0 ? "" : Integer.toString(45 + random.nextInt(4))).append(";72;46.5;\n");
+            }
+            List<Tied> log = LogCsv.read(rows.toString(), "a.csv").log();
+            assertEquals(n, log.size());
+            for (LogMeasure measure : LogMeasure.values()) {
+                Usual usual = new Usual(measure, log);
+                log.stream().filter(t -> measure.value(t).isPresent()).forEach(t ->
+                        assertEquals(measure.usual(log.stream().filter(other -> other != t).toList()), usual.beside(measure.value(t).getAsDouble()), measure + " of " + rows));
+            }
+        }
     }
 
     @Test

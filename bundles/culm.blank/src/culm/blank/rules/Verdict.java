@@ -50,6 +50,11 @@ public record Verdict(Sign sign, String told) {
         return new Verdict(sign(findings), sentence(a) + basis(a) + worst(a, findings) + open(a));
     }
 
+    /** The same without the error that is named behind the turns, for where the findings stand below it. */
+    public static Verdict brief(Assessment a, List<Finding> findings) {
+        return new Verdict(sign(findings), sentence(a) + basis(a) + open(a));
+    }
+
     private static Sign sign(List<Finding> findings) {
         if (findings.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
             return Sign.DOES_NOT;

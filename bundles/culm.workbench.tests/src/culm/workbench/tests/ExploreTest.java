@@ -380,6 +380,20 @@ class ExploreTest extends ExploringTest {
         ui(() -> page.run());
         until("it has run", () -> !page.bar().running());
         assertTrue(ui(() -> page.bar().said()).startsWith("20,000 blanks"), ui(() -> page.bar().said()));
+        ui(() -> {
+            page.blanks(LONG);
+            page.run();
+            page.bar().stop(); // before it could begin
+            assertFalse(page.bar().running());
+            page.run();
+        });
+        until("it runs", () -> page.bar().said().contains(" of "));
+        ui(() -> {
+            page.spreads().row(Inputs.TIE_LENGTH).type("0.6");
+            page.bar().stop();
+        });
+        until("it has stopped", () -> !page.bar().running());
+        assertEquals("What varies has changed since: Run asks anew.", ui(() -> page.bar().said()), "typed while it ran");
     }
 
     @Test

@@ -32,15 +32,6 @@ final class Kinds {
         return type instanceof RolledSheet ? new RolledLanes(columns, rule) : type instanceof MeasuredStaple ? new MeasuredLanes(columns, rule) : new OvalLanes(columns, rule);
     }
 
-    /** Paths of the axes at the top, wide and narrow. */
-    static String[] top(Columns columns) {
-        if (!(columns.base().staple().type() instanceof MeasuredStaple)) {
-            return new String[] {"staple.topWide", "staple.topNarrow"};
-        }
-        String last = "staple.places[" + (MeasuredLanes.rows(columns) - 1) + "].";
-        return new String[] {last + "wide", last + "narrow"};
-    }
-
     static WidthLanes width(Columns columns) {
         double[] added = columns.of(Widened.PATH);
         ShapeType type = Widened.inner(columns.base().shape().type());

@@ -1,6 +1,7 @@
 package culm.explore.internal.fast;
 
 import culm.blank.Inputs;
+import culm.blank.TopAxes;
 
 /**
  * Staples measured at several heights: elliptical sections whose axes are monotone cubics; the rows keep their distance from the top, the first stays at the
@@ -37,8 +38,8 @@ final class MeasuredLanes extends StapleLanes {
             wide[i] = i == rows - 1 ? new double[Columns.SIZE] : columns.of(ROWS + i + "].wide");
             narrow[i] = i == rows - 1 ? new double[Columns.SIZE] : columns.of(ROWS + i + "].narrow");
         }
-        String[] paths = Kinds.top(columns);
-        top = new TopLanes(columns, paths[0], paths[1]);
+        TopAxes axes = TopAxes.of(columns.base()).orElseThrow();
+        top = new TopLanes(columns, axes.wide(), axes.narrow());
         across = new LaneRows(place, wide, new double[Columns.SIZE], 0);
         through = new LaneRows(place, narrow, new double[Columns.SIZE], 0);
     }

@@ -3,6 +3,7 @@ package culm.explore.internal.fast;
 import java.util.Map;
 
 import culm.blank.Inputs;
+import culm.blank.TopAxes;
 
 /**
  * What the quick way takes from the base once, before any block: where the nodes lie, how the cane turns there on the base, how G bends.
@@ -32,12 +33,12 @@ record Plan(BendRule rule, double[] speeds, double turning, double curvature, do
     /** The plan for a base all of whose parts have lanes. */
     static Plan of(Columns varied) {
         Columns columns = new Columns(varied.base(), Map.of());
-        String[] paths = Kinds.top(columns);
-        TopLanes top = new TopLanes(columns, paths[0], paths[1]);
+        TopAxes axes = TopAxes.of(columns.base()).orElseThrow();
+        TopLanes top = new TopLanes(columns, axes.wide(), axes.narrow());
         top.prepare(1);
         double base = Math.max(top.a[0] / top.b[0], top.b[0] / top.a[0]);
-        Range wide = varied.range(paths[0]);
-        Range narrow = varied.range(paths[1]);
+        Range wide = varied.range(axes.wide());
+        Range narrow = varied.range(axes.narrow());
         double most = Math.max(base, Math.max(wide.high() / narrow.low(), narrow.high() / wide.low()));
         int choice = 0;
         while (choice + 1 < OVAL.length && (OVAL[choice] < 1.05 * base || most < 1e6 && OVAL[choice] < most)) {

@@ -1,11 +1,9 @@
 package culm.workbench.internal.changes;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -136,7 +134,7 @@ public final class ChangesPage extends Composite {
     /** As the design itself is judged. */
     private List<Finding> judge(DesignedBlank now, Assessment each) {
         DesignedBlank as = new DesignedBlank(now.name(), each.blank(), now.limits(), now.places(), now.remarks());
-        return Stream.concat(as.judge(each, workshop.rules()).stream(), workshop.extensions().findings().stream()).sorted(Comparator.comparing(Finding::severity)).toList();
+        return as.judge(each, workshop.rules(), workshop.extensions().findings());
     }
 
     /** The design as it stands on disk; as it is now when that cannot be read. */

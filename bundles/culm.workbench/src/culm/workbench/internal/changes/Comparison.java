@@ -69,7 +69,9 @@ record Comparison(String baseName, String sentence, Verdict verdict, List<String
         }
 
         Comparison make(String baseName) {
-            texts("verdict", a -> Verdict.of(a, judge.apply(a)).sign().word());
+            List<Finding> findings = tried.map(judge).orElse(List.of());
+            Optional<Verdict> verdict = tried.map(t -> unit.told(Verdict.brief(t, findings)));
+            lines.add(new Line("verdict", word(base), word(now), verdict.map(v -> v.sign().word()).orElse(""), false));
             result("turns left", Assessment::turnsLeft, new NumberForm(Quantity.COUNT, unit, 1));
             result("give or take, turns", a -> a.turnsBand().map(b -> OptionalDouble.of(b.half())).orElse(OptionalDouble.empty()), new NumberForm(Quantity.COUNT, unit, 1));
             result("sides close at", Assessment::sidesCloseAt, new NumberForm(Quantity.LENGTH, unit, 1));
@@ -79,11 +81,9 @@ record Comparison(String baseName, String sentence, Verdict verdict, List<String
             texts("thread", a -> a.thread().map(t -> unit.far(t.length())).orElse("none"));
             inputs();
             Assessment last = tried.orElse(now);
-            List<Finding> findings = tried.map(judge).map(unit::told).orElse(List.of());
-            Verdict verdict = tried.map(t -> unit.told(Verdict.of(t, findings))).map(v -> new Verdict(v.sign(), "as tried, it " + v.sign().word() + ": " + v.told().replaceFirst("; .*", "")))
-                    .orElse(NONE.verdict());
-            List<String> against = findings.stream().filter(f -> f.severity() == Severity.ERROR || f.severity() == Severity.WARNING).map(Finding::text).toList();
-            return new Comparison(baseName, sentence(baseName, last), verdict, against, List.copyOf(lines), tried.isPresent(), two(baseName));
+            Verdict told = verdict.map(v -> new Verdict(v.sign(), "as tried, it " + v.sign().word() + ": " + v.told())).orElse(NONE.verdict());
+            List<String> against = unit.told(findings).stream().filter(f -> f.severity() == Severity.ERROR || f.severity() == Severity.WARNING).map(Finding::text).toList();
+            return new Comparison(baseName, sentence(baseName, last), told, against, List.copyOf(lines), tried.isPresent(), two(baseName));
         }
 
         private Optional<Two> two(String baseName) {
@@ -92,6 +92,10 @@ record Comparison(String baseName, String sentence, Verdict verdict, List<String
             }
             Assessment last = tried.orElse(now);
             return Optional.of(new Two(Reed.of(base).ready(), baseName, Reed.of(last).ready(), tried.isPresent() ? TRIED : NOW, limits));
+        }
+
+        private String word(Assessment a) {
+            return Verdict.of(a, judge.apply(a)).sign().word();
         }
 
         private void result(String words, Function<Assessment, OptionalDouble> number, NumberForm form) {

@@ -1,11 +1,9 @@
 package culm.workbench.internal.editor;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.stream.Stream;
 
 import culm.blank.Assessment;
 import culm.blank.Assessor;
@@ -54,7 +52,7 @@ public record Shown(Optional<DesignedBlank> blank, Optional<Assessment> assessme
         Reed reed = prepared.map(p -> p.join().told(assessment)).orElseGet(() -> prepared(assessment));
         Optional<LaidOut.Wanted> drawn = prepared.flatMap(p -> wanted);
         Optional<CompletableFuture<Optional<ReedDrawing>>> begun = drawn.map(w -> w.begin(reed, besides));
-        List<Finding> findings = Stream.concat(blank.judge(assessment, rules).stream(), always.stream()).sorted(Comparator.comparing(Finding::severity)).toList();
+        List<Finding> findings = blank.judge(assessment, rules, always);
         LaidOut laidOut = drawn.map(w -> w.of(reed, begun.get())).orElse(LaidOut.NOTHING);
         List<Finding> told = MissingNotice.without(findings, blank.blank());
         Verdict verdict = new Verdict(Verdict.of(assessment, findings).sign(), Verdict.of(assessment, told).told());

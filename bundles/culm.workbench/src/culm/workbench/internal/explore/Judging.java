@@ -1,6 +1,5 @@
 package culm.workbench.internal.explore;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import culm.bench.plots.PlotWords;
@@ -44,9 +43,7 @@ record Judging(DesignedBlank design, Rules rules, List<Finding> always) {
     Judged of(Blank blank, List<String> failed) {
         DesignedBlank variant = new DesignedBlank(design.name(), Widened.asCut(blank), design.limits(), design.places(), design.remarks());
         Assessment assessment = variant.assess();
-        List<Finding> findings = new ArrayList<>(variant.judge(assessment, rules));
-        findings.addAll(always);
-        Verdict.Sign sign = Verdict.of(assessment, findings).sign();
+        Verdict.Sign sign = Verdict.of(assessment, variant.judge(assessment, rules, always)).sign();
         String take = assessment.turnsBand().map(b -> ", give or take " + Say.tenth(b.half())).orElse("");
         return new Judged(sign, PlotWords.rules(failed), take);
     }

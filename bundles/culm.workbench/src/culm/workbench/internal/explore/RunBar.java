@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -54,7 +55,11 @@ public final class RunBar extends Composite {
         status.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(status, Role.PAPER, Role.QUIET);
         status.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        addListener(SWT.Dispose, e -> stop());
+        addListener(SWT.Dispose, e -> {
+            if (job != null) {
+                job.cancel();
+            }
+        });
     }
 
     private Button button(String words) {
@@ -179,8 +184,14 @@ public final class RunBar extends Composite {
 
     /** Stops; what was found so far stays. */
     public void stop() {
-        if (job != null) {
-            job.cancel();
+        if (job == null) {
+            return;
+        }
+        boolean waiting = job.getState() == Job.WAITING;
+        if (job.cancel() && waiting) { // it will never run, and so never end
+            job = null;
+            busy(false);
+            say("Stopped before it began.", false);
         }
     }
 

@@ -44,7 +44,6 @@ public final class TolerancesPage extends Composite {
     private Optional<ToleranceResult> result = Optional.empty();
     private Blank ranOn;
     private String ranFor = "";
-    private boolean valid = true;
 
     TolerancesPage(Composite parent, Workshop workshop, DesignSession session) {
         super(parent, SWT.NONE);
@@ -145,8 +144,7 @@ public final class TolerancesPage extends Composite {
         if (result.isEmpty() || bar.running()) {
             return;
         }
-        valid = asked().equals(ranFor);
-        if (!valid) {
+        if (!asked().equals(ranFor)) {
             bar.outdated();
         } else if (session.blank().isEmpty() || !bar.compare(Optional.of(ranOn), session.blank().get().blank())) {
             bar.say(ended(result.get()), false);
@@ -156,7 +154,7 @@ public final class TolerancesPage extends Composite {
 
     private void ink() {
         for (Label each : new Label[] { sentence, turns }) {
-            each.setForeground(workshop.look().colour(valid ? Role.INK : Role.QUIET));
+            each.setForeground(workshop.look().colour(asked().equals(ranFor) ? Role.INK : Role.QUIET));
         }
     }
 
@@ -175,8 +173,11 @@ public final class TolerancesPage extends Composite {
 
     private void take(ToleranceResult now, boolean ended) {
         result = Optional.of(now);
-        valid = true;
-        ink();
+        if (ended) {
+            compare(); // something else may have been typed meanwhile
+        } else {
+            ink();
+        }
         sentence.setText(now.blanks() == 0 ? "Stopped before any blank was judged."
                 : PlotWords.percent(now.passed().value()) + " of the blanks pass (" + PlotWords.interval(now.passed()) + ").");
         turns.setText(now.blanks() == 0 ? "" : turns(now));
