@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -55,11 +54,7 @@ public final class RunBar extends Composite {
         status.setFont(look.font(Size.BODY, SWT.NORMAL));
         look.dress(status, Role.PAPER, Role.QUIET);
         status.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        addListener(SWT.Dispose, e -> {
-            if (job != null) {
-                job.cancel();
-            }
-        });
+        addListener(SWT.Dispose, e -> stop());
     }
 
     private Button button(String words) {
@@ -184,14 +179,8 @@ public final class RunBar extends Composite {
 
     /** Stops; what was found so far stays. */
     public void stop() {
-        if (job == null) {
-            return;
-        }
-        boolean waiting = job.getState() == Job.WAITING;
-        if (job.cancel() && waiting) { // it will never run, and so never end
-            job = null;
-            busy(false);
-            say("Stopped before it began.", false);
+        if (job != null) {
+            job.cancel();
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.IJobChangeListener;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
@@ -41,6 +42,7 @@ final class RunJob<R> extends Job {
     private final Work<R> work;
     private final Listener<R> listener;
     private final AtomicReference<Runnable> waiting = new AtomicReference<>();
+    private volatile boolean began;
 
     RunJob(String name, Display display, Work<R> work, Listener<R> listener) {
         super(name);
@@ -48,6 +50,11 @@ final class RunJob<R> extends Job {
         this.work = work;
         this.listener = listener;
         setSystem(true);
+        addJobChangeListener(IJobChangeListener.onDone(e -> {
+            if (!began) { // stopped before: it never runs, and would never end
+                tell(() -> listener.ended(null, "Stopped before it began."));
+            }
+        }));
     }
 
     /** How many threads a run takes: one processor is left to the window. */
@@ -57,6 +64,7 @@ final class RunJob<R> extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
+        began = true;
         try {
             R result = work.run(watcher(monitor));
             tell(() -> listener.ended(result, ""));
